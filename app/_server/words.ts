@@ -1,0 +1,21 @@
+import type { Refusal, RefusalCode } from '@/lib/usecases/refusal';
+import { deliveriesWords } from './words/deliveries';
+import { groundWords } from './words/ground';
+import { membersWords } from './words/members';
+import { plotsWords } from './words/plots';
+
+type Numbers = Readonly<Record<string, string | number>>;
+export type Words<Code extends string> = Record<Code, (numbers: Numbers) => string>;
+
+const words: Words<RefusalCode> = {
+  'write-id-used': () => 'This form was already sent for something else. Open the page afresh and try again.',
+  ...membersWords,
+  ...plotsWords,
+  ...groundWords,
+  ...deliveriesWords,
+};
+
+/** A refusal in plain words: what was not done, and what would be accepted. */
+export function wordsFor(refusal: Refusal): string {
+  return refusal.code === 'input' ? refusal.words : words[refusal.code](refusal.numbers ?? {});
+}

@@ -1,0 +1,6 @@
+import type { Words } from '@/app/_server/words';
+import type { PlotsRefusal } from '@/lib/usecases/refusals/plots';
+
+export const plotsWords: Words<PlotsRefusal> = {
+  'not-yet': () => 'That cannot be done yet.',
+};

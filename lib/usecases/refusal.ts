@@ -1,0 +1,29 @@
+import type { DeliveriesRefusal } from './refusals/deliveries';
+import type { GroundRefusal } from './refusals/ground';
+import type { MembersRefusal } from './refusals/members';
+import type { PlotsRefusal } from './refusals/plots';
+
+/** Why a foreseeable thing was not done. The words are chosen in app/_server/words. */
+export type RefusalCode = 'write-id-used' | MembersRefusal | PlotsRefusal | GroundRefusal | DeliveriesRefusal;
+
+export type Refusal =
+  | { readonly code: RefusalCode; readonly field?: string; readonly numbers?: Readonly<Record<string, string | number>> }
+  /** Input that its schema refused; the schema brings the words. */
+  | { readonly code: 'input'; readonly field?: string; readonly words: string };
+
+export type Outcome<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly refusals: readonly Refusal[] };
+
+/** Carries refusals out of a transaction, which they roll back. Caught by the operation wrapper only. */
+export class Refused extends Error {
+  constructor(readonly refusals: readonly Refusal[]) {
+    super(refusals.map(({ code }) => code).join(', '));
+  }
+}
+
+/** Not there, or not for this viewer: the two are the same to them. */
+export class NotFound extends Error {}
+
+/** End the operation with one refusal. */
+export function refuse(code: RefusalCode, at: { field?: string; numbers?: Record<string, string | number> } = {}): never {
+  throw new Refused([{ code, ...at }]);
+}

@@ -1,0 +1,2 @@
+/** Why something about deliveries was not done. */
+export type DeliveriesRefusal = 'not-yet';

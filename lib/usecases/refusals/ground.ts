@@ -1,0 +1,2 @@
+/** Why something about ground was not done. */
+export type GroundRefusal = 'not-yet';

@@ -1,0 +1,2 @@
+/** Why something about members was not done. */
+export type MembersRefusal = 'not-yet';

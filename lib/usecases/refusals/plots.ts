@@ -1,0 +1,2 @@
+/** Why something about plots was not done. */
+export type PlotsRefusal = 'not-yet';
