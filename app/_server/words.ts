@@ -3,9 +3,7 @@ import { deliveriesWords } from './words/deliveries';
 import { groundWords } from './words/ground';
 import { membersWords } from './words/members';
 import { plotsWords } from './words/plots';
-
-type Numbers = Readonly<Record<string, string | number>>;
-export type Words<Code extends string> = Record<Code, (numbers: Numbers) => string>;
+import type { Words } from './words/shape';
 
 const words: Words<RefusalCode> = {
   'write-id-used': () => 'This form was already sent for something else. Open the page afresh and try again.',

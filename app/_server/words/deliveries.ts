@@ -1,4 +1,4 @@
-import type { Words } from '@/app/_server/words';
+import type { Words } from './shape';
 import type { DeliveriesRefusal } from '@/lib/usecases/refusals/deliveries';
 
 export const deliveriesWords: Words<DeliveriesRefusal> = {

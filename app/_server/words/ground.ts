@@ -1,4 +1,4 @@
-import type { Words } from '@/app/_server/words';
+import type { Words } from './shape';
 import type { GroundRefusal } from '@/lib/usecases/refusals/ground';
 
 export const groundWords: Words<GroundRefusal> = {

@@ -1,4 +1,4 @@
-import type { Words } from '@/app/_server/words';
+import type { Words } from './shape';
 import type { MembersRefusal } from '@/lib/usecases/refusals/members';
 
 export const membersWords: Words<MembersRefusal> = {

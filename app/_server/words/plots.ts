@@ -1,4 +1,4 @@
-import type { Words } from '@/app/_server/words';
+import type { Words } from './shape';
 import type { PlotsRefusal } from '@/lib/usecases/refusals/plots';
 
 export const plotsWords: Words<PlotsRefusal> = {
