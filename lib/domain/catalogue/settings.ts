@@ -1,0 +1,71 @@
+import { hostGroups } from './host-groups';
+import type { SourceKey } from './sources';
+
+type WholeSetting = { readonly kind: 'whole'; readonly value: number; readonly least: number; readonly most: number; readonly unit: string };
+type ChoiceSetting = { readonly kind: 'choice'; readonly value: string; readonly choices: readonly { key: string; name: string }[] };
+type MonthDaySetting = { readonly kind: 'month-day'; readonly value: string };
+
+export type Setting = (WholeSetting | ChoiceSetting | MonthDaySetting) & {
+  readonly name: string;
+  readonly says: string;
+  readonly source: SourceKey;
+};
+
+const settingRows = {
+  manuringIntervalYears: { kind: 'whole', value: 3, least: 1, most: 10, unit: 'years', name: 'Manuring interval', says: 'Ground is due its turn so many seasons after it was last manured.', source: 'common-practice' },
+  manureRateGPerM2: { kind: 'whole', value: 5000, least: 500, most: 20_000, unit: 'g/m²', name: 'Dressing', says: 'How much rotted manure due ground justifies.', source: 'thrive' },
+  barrowLitres: { kind: 'whole', value: 85, least: 20, most: 300, unit: 'L', name: 'A barrow-load', says: 'What the society’s barrow holds.', source: 'common-practice' },
+  cultivableSharePercent: { kind: 'whole', value: 75, least: 10, most: 100, unit: '%', name: 'Cultivable share', says: 'What is dug of a plot that has no beds drawn yet.', source: 'common-practice' },
+  edgeWidthCm: { kind: 'whole', value: 30, least: 0, most: 100, unit: 'cm', name: 'Edge, width', says: 'An overlap narrower than this counts as kept: beds wander when they are dug.', source: 'common-practice' },
+  edgeSharePercent: { kind: 'whole', value: 5, least: 0, most: 50, unit: '%', name: 'Edge, share', says: 'So does an overlap of less than this share of the planting.', source: 'common-practice' },
+  seasonFrom: { kind: 'month-day', value: '05-01', name: 'Season window, from', says: 'A planting counts for the years in which it stood on any day from here …', source: 'common-practice' },
+  seasonTo: { kind: 'month-day', value: '08-31', name: 'Season window, to', says: '… to here.', source: 'common-practice' },
+  neighboursSee: {
+    kind: 'choice', value: 'crop', choices: [{ key: 'crop', name: 'crop and group' }, { key: 'group', name: 'group only' }, { key: 'nothing', name: 'nothing' }],
+    name: 'What neighbours see', says: 'Of other people’s beds on the site plan. Never yields, notes or contact details.', source: 'common-practice',
+  },
+} as const satisfies Record<string, Setting>;
+
+type BreakKey = `break.${(typeof hostGroups)[number]['key']}`;
+export type SettingKey = keyof typeof settingRows | BreakKey;
+
+const breakRows = Object.fromEntries(
+  hostGroups.map(({ key, name, breakYears, source }) => [
+    `break.${key}`,
+    { kind: 'whole', value: breakYears, least: 0, most: 20, unit: 'clear years', name: `Break, ${name.toLowerCase()}`, says: 'Clear years between two plantings on the same ground.', source },
+  ]),
+) as unknown as Record<BreakKey, WholeSetting & Setting>;
+
+/** Every value that a society may set for itself, with its default, bounds and source. */
+export const settings: Readonly<Record<SettingKey, Setting>> = { ...settingRows, ...breakRows };
+
+/** Whether a text names a setting. */
+export function isSettingKey(text: string): text is SettingKey {
+  return text in settings;
+}
+
+/** The values in force, as the maths takes them. */
+export type SettingValues = {
+  readonly [Key in keyof typeof settingRows]: (typeof settingRows)[Key] extends { kind: 'whole' } ? number : string;
+} & { readonly breakYears: Readonly<Record<string, number>> };
+
+/**
+ * The values in force: the society's own where it has any, the defaults elsewhere.
+ *
+ * @param own  raw values by key; those that no longer pass their own bounds are passed over
+ */
+export function settingValues(own: Readonly<Record<string, unknown>>): SettingValues {
+  const valueOf = (key: SettingKey) => (isAllowed(key, own[key]) ? own[key] : settings[key].value);
+  const plain = Object.fromEntries(Object.keys(settingRows).map((key) => [key, valueOf(key as SettingKey)]));
+  const breakYears = Object.fromEntries(hostGroups.map(({ key }) => [key, valueOf(`break.${key}`)]));
+  return { ...plain, breakYears } as unknown as SettingValues;
+}
+
+/** Whether a value may be set: a whole number within the bounds, one of the choices, or a day of the year. */
+export function isAllowed(key: SettingKey, value: unknown): boolean {
+  const setting = settings[key];
+  if (setting.kind === 'whole') return Number.isSafeInteger(value) && (value as number) >= setting.least && (value as number) <= setting.most;
+  if (setting.kind === 'choice') return setting.choices.some((choice) => choice.key === value);
+  // 29 February is no day of every year.
+  return typeof value === 'string' && /^(0[13578]|1[02])-(0[1-9]|[12]\d|3[01])$|^(0[469]|11)-(0[1-9]|[12]\d|30)$|^02-(0[1-9]|1\d|2[0-8])$/.test(value);
+}

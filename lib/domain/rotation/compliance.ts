@@ -1,0 +1,107 @@
+import type { Season } from '../calendar/season-of';
+import type { CropGroup } from '../catalogue/crop-groups';
+import { areaCm2, type Footprint, overlap, subtract } from '../ground/footprint';
+import { type Judgement, judge, type LongerBreak, type RotationSettings, type Verdict } from './judge';
+import { bareKey, type RecordedPlanting } from './recorded-planting';
+
+/** The five areas of a season [cm²]; together they are the cultivable area. */
+export type ComplianceAreas = {
+  readonly keptCm2: number;
+  readonly shortCm2: number;
+  readonly notKnownCm2: number;
+  readonly outsideCm2: number;
+  readonly bareCm2: number;
+};
+
+export type CultivatedBed = { readonly id: string; readonly frameId: string; readonly footprint: Footprint };
+
+export type Compliance = {
+  readonly total: ComplianceAreas;
+  readonly byGroup: readonly { readonly cropGroup: CropGroup; readonly areas: ComplianceAreas }[];
+  /** Beds with ground that falls short, most first. */
+  readonly short: readonly { readonly bedId: string; readonly planting: RecordedPlanting; readonly judgement: Judgement }[];
+};
+
+type Judged = { planting: RecordedPlanting; judgement: Judgement };
+type Patch = { footprint: Footprint; verdict: Verdict; cropGroup: CropGroup | null };
+
+const nothing: ComplianceAreas = { keptCm2: 0, shortCm2: 0, notKnownCm2: 0, outsideCm2: 0, bareCm2: 0 };
+const worstFirst: readonly Verdict[] = ['short', 'not-known', 'kept', 'outside'];
+
+/**
+ * How much of the cultivable ground keeps its rotation in a season, by crop group.
+ *
+ * Method: each planting of the season is judged on its own; each bed is then covered by the judged pieces, worst first,
+ * so that ground with two crops counts once: short before not known before kept before outside the rotation. What is left
+ * of a bed is bare where the season is on record there, and not known where nothing is.
+ *
+ * @param beds             the beds of the season; those of one frame do not overlap
+ * @param undividedAreaCm2 cultivable ground of plots with no beds drawn [cm²]: not known
+ * @param plantings        by frame, of all seasons that the breaks reach back to
+ * @returns                five areas summing exactly to the beds' areas and the undivided ground
+ * @throws RangeError      as `judge`
+ * @example                one bed, half onions with three clear years on record, half nothing → half kept, half bare
+ */
+export function complianceOfSeason(given: {
+  readonly season: Season;
+  readonly beds: readonly CultivatedBed[];
+  readonly undividedAreaCm2: number;
+  readonly plantings: ReadonlyMap<string, readonly RecordedPlanting[]>;
+  readonly settings: RotationSettings;
+  readonly longerBreaks?: ReadonlyMap<string, readonly LongerBreak[]>;
+}): Compliance {
+  const byGroup = new Map<CropGroup, ComplianceAreas>();
+  let total = { ...nothing, notKnownCm2: given.undividedAreaCm2 };
+  const short: { bedId: string; planting: RecordedPlanting; judgement: Judgement }[] = [];
+  const judgedByFrame = new Map([...new Set(given.beds.map(({ frameId }) => frameId))].map((frameId) => [frameId, judgeFrame(frameId, given)]));
+  for (const bed of given.beds) {
+    const judged = (judgedByFrame.get(bed.frameId) ?? []).filter(({ planting }) => overlap(planting.footprint, bed.footprint));
+    for (const patch of cover(bed.footprint, judged)) {
+      const name = areaNames[patch.verdict];
+      total = add(total, name, areaCm2(patch.footprint));
+      if (patch.cropGroup) byGroup.set(patch.cropGroup, add(byGroup.get(patch.cropGroup) ?? nothing, name, areaCm2(patch.footprint)));
+    }
+    short.push(...judged.filter(({ judgement }) => judgement.verdict === 'short').map((one) => ({ bedId: bed.id, ...one })));
+  }
+  return {
+    total,
+    byGroup: [...byGroup].map(([cropGroup, areas]) => ({ cropGroup, areas })),
+    short: short.sort((a, b) => b.judgement.areas.shortCm2 - a.judgement.areas.shortCm2 || (a.bedId < b.bedId ? -1 : 1)),
+  };
+}
+
+const areaNames = { kept: 'keptCm2', short: 'shortCm2', 'not-known': 'notKnownCm2', outside: 'outsideCm2', bare: 'bareCm2' } as const;
+
+function judgeFrame(frameId: string, given: Parameters<typeof complianceOfSeason>[0]): Judged[] {
+  const { season, settings } = given;
+  const all = given.plantings.get(frameId) ?? [];
+  const longerBreaks = given.longerBreaks?.get(frameId) ?? [];
+  const standing = all.filter(({ firstSeason, lastSeason }) => firstSeason <= season && lastSeason >= season);
+  return standing.map((planting) => {
+    // What has stood there since an earlier season is the same planting, not its own forerunner.
+    const since = Math.min(season, planting.firstSeason);
+    const hostGroups = planting.cropGroup === 'standing' ? [] : planting.hostGroups;
+    const proposal = { footprint: planting.footprint, hostGroups, season: since };
+    return { planting, judgement: judge({ proposal, history: all.filter((one) => one !== planting), settings, longerBreaks }) };
+  });
+}
+
+function cover(bed: Footprint, judged: readonly Judged[]): (Omit<Patch, 'verdict'> & { verdict: Verdict | 'bare' })[] {
+  const patches = judged
+    .filter(({ planting }) => planting.cropKey !== bareKey)
+    .flatMap(({ planting, judgement }) => judgement.pieces.map((piece) => ({ ...piece, cropGroup: planting.cropGroup })))
+    .sort((a, b) => worstFirst.indexOf(a.verdict) - worstFirst.indexOf(b.verdict));
+  const covered: (Omit<Patch, 'verdict'> & { verdict: Verdict | 'bare' })[] = [];
+  let left: Footprint[] = [bed];
+  for (const patch of patches) {
+    const shared = left.map((piece) => overlap(piece, patch.footprint)).filter((piece) => piece !== null);
+    covered.push(...shared.map((footprint) => ({ ...patch, footprint })));
+    left = left.flatMap((piece) => subtract(piece, [patch.footprint]));
+  }
+  const rest = judged.length ? ('bare' as const) : ('not-known' as const);
+  return [...covered, ...left.map((footprint) => ({ footprint, verdict: rest, cropGroup: null }))];
+}
+
+function add(areas: ComplianceAreas, name: keyof ComplianceAreas, cm2: number): ComplianceAreas {
+  return { ...areas, [name]: areas[name] + cm2 };
+}

@@ -1,0 +1,171 @@
+import type { Season } from '../calendar/season-of';
+import { cellsOf, liesIn, openCells } from '../ground/cells';
+import { areaCm2, type Footprint, overlap } from '../ground/footprint';
+import type { RecordedPlanting } from './recorded-planting';
+
+/** Clear years wanted between two plantings of each host group, and what counts as a mere edge. */
+export type RotationSettings = {
+  readonly breakYears: Readonly<Record<string, number>>;
+  /** Marked ground narrower than this [cm] is an edge. */
+  readonly edgeWidthCm: number;
+  /** So is marked ground of less than this share of the planting [percent]. */
+  readonly edgeSharePercent: number;
+};
+
+/** A longer break on some ground, because a trouble was found there. */
+export type LongerBreak = { readonly hostGroup: string; readonly footprint: Footprint; readonly breakYears: number };
+
+export type Proposal = { readonly footprint: Footprint; readonly hostGroups: readonly string[]; readonly season: Season };
+
+export type Verdict = 'kept' | 'short' | 'not-known' | 'outside';
+
+export type Finding =
+  | {
+      readonly code: 'short' | 'edge-only';
+      readonly hostGroup: string;
+      readonly cause: { readonly plantingId: string; readonly cropKey: string; readonly season: Season };
+      readonly clearYears: number;
+      readonly breakYears: number;
+      readonly yearsShort: number;
+      readonly areaCm2: number;
+    }
+  | { readonly code: 'not-known'; readonly missing: readonly Season[]; readonly areaCm2: number };
+
+export type Judgement = {
+  readonly verdict: Verdict;
+  readonly areas: { readonly keptCm2: number; readonly shortCm2: number; readonly notKnownCm2: number; readonly outsideCm2: number };
+  readonly findings: readonly Finding[];
+  /** The planting's ground, piece by piece, each with its verdict. */
+  readonly pieces: readonly { readonly footprint: Footprint; readonly verdict: Verdict }[];
+};
+
+type Cause = { planting: RecordedPlanting; hostGroup: string; season: Season; breakYears: number };
+type JudgedCell = { cell: Footprint; cause: Cause | null; missing: readonly Season[] };
+
+/**
+ * Judge a planting by the ground it would stand on: is the break kept, short, or not known?
+ *
+ * Method: the footprint is cut along the edges of everything that stood there. On each cell the latest planting of each
+ * host group is compared with the break; a break of 3 allows 2022 then 2026. Ground is kept only when every season of
+ * the break is on record there. Short beats not known. Marked ground that is a mere edge counts as kept. Judged against
+ * earlier seasons only: two crops of one group in one season are one occupation, common practice.
+ *
+ * @param proposal   footprint in its frame [cm]; no host groups: outside the rotation
+ * @param history    what stood in the same frame, in any order; the proposal itself left out
+ * @returns          areas [cm²] summing exactly to the footprint's; findings largest first
+ * @throws RangeError on a break that is not a whole number ≥ 0
+ * @source           clear years for an N-year rotation: American Crystal Sugar, Ag Note 334, table
+ * @example          onions for 2027 across a bed whose north 30 % carried leeks in 2026 → short on 30 %, by 3 years
+ */
+export function judge(given: {
+  readonly proposal: Proposal;
+  readonly history: readonly RecordedPlanting[];
+  readonly settings: RotationSettings;
+  readonly longerBreaks?: readonly LongerBreak[];
+}): Judgement {
+  const { proposal, settings, longerBreaks = [] } = given;
+  const { footprint, hostGroups, season } = proposal;
+  if (hostGroups.length === 0) return outsideTheRotation(footprint);
+  const longest = Math.max(...hostGroups.map((group) => routineBreak(settings, group)), ...longerBreaks.map(({ breakYears }) => checked(breakYears)));
+  const earlier = given.history.filter(
+    ({ firstSeason, lastSeason, footprint: ground }) =>
+      firstSeason < season && lastSeason >= season - longest && overlap(ground, footprint) !== null,
+  );
+  const grid = cellsOf(footprint, [...earlier, ...longerBreaks].map((record) => record.footprint));
+  const judged = grid.cells.map((cell) => judgeCell(cell, proposal, earlier, settings, longerBreaks));
+  const wide = openCells(
+    grid,
+    judged.map(({ cause }) => cause !== null),
+    Math.min(settings.edgeWidthCm, footprint.widthCm),
+    Math.min(settings.edgeWidthCm, footprint.lengthCm),
+  );
+  const wideArea = judged.reduce((sum, { cell }, at) => sum + (wide[at] ? areaCm2(cell) : 0), 0);
+  const isShort = wideArea * 100 >= settings.edgeSharePercent * areaCm2(footprint) && wideArea > 0;
+  const pieces = judged.map((one, at) => ({ ...one, verdict: verdictOf(one, isShort && wide[at] === true) }));
+  return summary(pieces, season);
+}
+
+function judgeCell(
+  cell: Footprint, { hostGroups, season }: Proposal, earlier: readonly RecordedPlanting[], settings: RotationSettings, longer: readonly LongerBreak[],
+): JudgedCell {
+  const here = earlier.filter(({ footprint }) => liesIn(cell, footprint));
+  const wanted = hostGroups.map((hostGroup) => ({
+    hostGroup,
+    breakYears: Math.max(
+      routineBreak(settings, hostGroup),
+      ...longer.filter((one) => one.hostGroup === hostGroup && liesIn(cell, one.footprint)).map(({ breakYears }) => breakYears),
+    ),
+  }));
+  const causes = wanted.flatMap(({ hostGroup, breakYears }) => latestHost(here, hostGroup, season, breakYears));
+  const cause = causes.sort((a, b) => b.season + b.breakYears - (a.season + a.breakYears) || (a.planting.id < b.planting.id ? -1 : 1))[0];
+  const breakYears = Math.max(...wanted.map((one) => one.breakYears));
+  const missing = Array.from({ length: breakYears }, (_, back) => season - breakYears + back).filter(
+    (year) => !here.some(({ firstSeason, lastSeason }) => firstSeason <= year && lastSeason >= year),
+  );
+  return { cell, cause: cause ?? null, missing };
+}
+
+function latestHost(here: readonly RecordedPlanting[], hostGroup: string, season: Season, breakYears: number): Cause[] {
+  const hosts = here
+    .filter(({ hostGroups }) => hostGroups.includes(hostGroup))
+    .map((planting) => ({ planting, hostGroup, breakYears, season: Math.min(planting.lastSeason, season - 1) }))
+    .filter((cause) => season - cause.season - 1 < breakYears);
+  return hosts.sort((a, b) => b.season - a.season || (a.planting.id < b.planting.id ? -1 : 1)).slice(0, 1);
+}
+
+// An edge counts as kept, whatever else is unknown there: beds wander when they are dug.
+function verdictOf({ cause, missing }: JudgedCell, isShort: boolean): Verdict {
+  if (cause) return isShort ? 'short' : 'kept';
+  return missing.length ? 'not-known' : 'kept';
+}
+
+function summary(pieces: readonly (JudgedCell & { verdict: Verdict })[], season: Season): Judgement {
+  const sum = (verdict: Verdict) => pieces.reduce((area, piece) => area + (piece.verdict === verdict ? areaCm2(piece.cell) : 0), 0);
+  const areas = { keptCm2: sum('kept'), shortCm2: sum('short'), notKnownCm2: sum('not-known'), outsideCm2: 0 };
+  const verdict = areas.shortCm2 > 0 ? 'short' : areas.notKnownCm2 > 0 ? 'not-known' : 'kept';
+  return {
+    verdict,
+    areas,
+    findings: findingsOf(pieces, season),
+    pieces: pieces.map((piece) => ({ footprint: piece.cell, verdict: piece.verdict })),
+  };
+}
+
+function findingsOf(pieces: readonly (JudgedCell & { verdict: Verdict })[], season: Season): Finding[] {
+  const found = new Map<string, Finding>();
+  for (const { cell, cause, missing, verdict } of pieces) {
+    const finding = cause ? hostFinding(cause, verdict, season) : missing.length ? { code: 'not-known' as const, missing, areaCm2: 0 } : null;
+    if (!finding) continue;
+    const key = cause ? `${finding.code} ${cause.hostGroup} ${cause.planting.id}` : `not-known ${missing.join(' ')}`;
+    const before = found.get(key)?.areaCm2 ?? 0;
+    found.set(key, { ...finding, areaCm2: before + areaCm2(cell) });
+  }
+  return [...found.entries()].sort(([a, x], [b, y]) => y.areaCm2 - x.areaCm2 || (a < b ? -1 : 1)).map(([, finding]) => finding);
+}
+
+function hostFinding({ planting, hostGroup, season: last, breakYears }: Cause, verdict: Verdict, season: Season): Finding {
+  const clearYears = season - last - 1;
+  return {
+    code: verdict === 'short' ? 'short' : 'edge-only',
+    hostGroup,
+    cause: { plantingId: planting.id, cropKey: planting.cropKey, season: last },
+    clearYears,
+    breakYears,
+    yearsShort: breakYears - clearYears,
+    areaCm2: 0,
+  };
+}
+
+function outsideTheRotation(footprint: Footprint): Judgement {
+  const areas = { keptCm2: 0, shortCm2: 0, notKnownCm2: 0, outsideCm2: areaCm2(footprint) };
+  return { verdict: 'outside', areas, findings: [], pieces: [{ footprint, verdict: 'outside' }] };
+}
+
+function routineBreak({ breakYears }: RotationSettings, hostGroup: string): number {
+  return checked(breakYears[hostGroup] ?? 0);
+}
+
+function checked(years: number): number {
+  if (!Number.isSafeInteger(years) || years < 0) throw new RangeError(`a break is a whole number of clear years: ${years}`);
+  return years;
+}

@@ -1,0 +1,39 @@
+/** What a holding asks of a delivery, what its due ground needs, and what it is owed from before. */
+export type Claim = {
+  readonly id: string;
+  /** Loads asked for; whole number ≥ 0. */
+  readonly asked: number;
+  /** Loads its due ground justifies; whole number ≥ 0. */
+  readonly need: number;
+  /** Opening credit in millionths of a load; whole number of either sign. */
+  readonly creditMillionths: number;
+  /** Loads it has already; whole number ≥ 0, at the heap's re-measuring or settlement. */
+  readonly collected?: number;
+};
+
+/** One whole load in the unit that credit is kept in. */
+export const loadMillionths = 1_000_000;
+
+/** The loads of a claim that stand for need, and those that are wanted beyond it. */
+export function places({ asked, need }: Claim): { needs: number; wants: number } {
+  const needs = Math.min(asked, need);
+  return { needs, wants: asked - needs };
+}
+
+/** @throws RangeError on a negative, fractional or repeated value */
+export function checkClaims(loads: number, claims: readonly Claim[]): void {
+  whole('loads in the heap', loads);
+  for (const { id, asked, need, creditMillionths, collected = 0 } of claims) {
+    whole(`asked by ${id}`, asked);
+    whole(`need of ${id}`, need);
+    whole(`collected by ${id}`, collected);
+    if (!Number.isSafeInteger(creditMillionths)) throw new RangeError(`credit of ${id} is not in whole millionths: ${creditMillionths}`);
+  }
+  if (new Set(claims.map(({ id }) => id)).size < claims.length) throw new RangeError('a claim is listed twice');
+  const collected = claims.reduce((sum, claim) => sum + (claim.collected ?? 0), 0);
+  if (collected > loads) throw new RangeError(`more was collected (${collected}) than the heap held (${loads})`);
+}
+
+function whole(what: string, value: number): void {
+  if (!Number.isSafeInteger(value) || value < 0) throw new RangeError(`${what} is not a whole number of loads: ${value}`);
+}
