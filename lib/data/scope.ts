@@ -43,7 +43,7 @@ export async function openScopeOfMember(db: Db, memberId: string): Promise<Scope
 type LoadedMember = Prisma.MemberGetPayload<{ include: { roles: true; society: true } }>;
 
 function scopeOf({ id, societyId, name, units, roles, society }: LoadedMember): Scope {
-  return {
+  const facts: Omit<Scope, typeof brand> = {
     societyId,
     slug: society.slug,
     societyName: society.name,
@@ -52,5 +52,6 @@ function scopeOf({ id, societyId, name, units, roles, society }: LoadedMember): 
     memberName: name,
     units: units === 'imperial' ? 'imperial' : 'metric',
     roles: roles.map(({ role }): Role => role),
-  } satisfies Omit<Scope, typeof brand> as Scope;
+  };
+  return facts as Scope;
 }

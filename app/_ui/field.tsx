@@ -1,0 +1,120 @@
+'use client';
+
+import type { ReactNode } from 'react';
+import { useFieldState } from './form';
+
+type Common = {
+  readonly name: string;
+  readonly label: ReactNode;
+  readonly hint?: ReactNode;
+  readonly value?: string | undefined;
+  readonly className?: string;
+};
+
+type TextProps = Common & {
+  readonly type?: 'text' | 'email' | 'password' | 'date' | 'tel' | 'search' | 'datetime-local';
+  readonly autoComplete?: string;
+  readonly inputMode?: 'numeric' | 'decimal' | 'text' | 'email';
+  readonly list?: string;
+  readonly placeholder?: string;
+  readonly suffix?: string;
+};
+
+/** One line of text, a number, a day. */
+export function TextField({ name, label, hint, value, className, suffix, ...input }: TextProps) {
+  const { typed, error } = useFieldState(name);
+  return (
+    <Labelled {...{ name, label, hint, error, className }}>
+      <span className="with-suffix">
+        <input id={`f-${name}`} name={name} defaultValue={one(typed) ?? value} {...described(name, hint, error)} {...input} />
+        {suffix ? <span className="soft">{suffix}</span> : null}
+      </span>
+    </Labelled>
+  );
+}
+
+/** Several lines of text. */
+export function NoteField({ name, label, hint, value, className, rows = 3 }: Common & { readonly rows?: number }) {
+  const { typed, error } = useFieldState(name);
+  return (
+    <Labelled {...{ name, label, hint, error, className }}>
+      <textarea id={`f-${name}`} name={name} rows={rows} defaultValue={one(typed) ?? value} {...described(name, hint, error)} />
+    </Labelled>
+  );
+}
+
+export type Choice = { readonly value: string; readonly label: string; readonly group?: string };
+
+/** One of a list. */
+export function SelectField({ name, label, hint, value, className, choices, empty }: Common & { readonly choices: readonly Choice[]; readonly empty?: string }) {
+  const { typed, error } = useFieldState(name);
+  return (
+    <Labelled {...{ name, label, hint, error, className }}>
+      <select id={`f-${name}`} name={name} defaultValue={one(typed) ?? value} {...described(name, hint, error)}>
+        <Options choices={choices} {...(empty === undefined ? {} : { empty })} />
+      </select>
+    </Labelled>
+  );
+}
+
+/** The options of a select, under their groups. */
+export function Options({ choices, empty }: { readonly choices: readonly Choice[]; readonly empty?: string }) {
+  const groups = [...new Set(choices.map(({ group }) => group ?? ''))];
+  const options = (group: string) =>
+    choices.filter((choice) => (choice.group ?? '') === group).map(({ value, label }) => (
+      <option key={value} value={value}>
+        {label}
+      </option>
+    ));
+  return (
+    <>
+      {empty === undefined ? null : <option value="">{empty}</option>}
+      {groups.map((group) => (group ? <optgroup key={group} label={group}>{options(group)}</optgroup> : options(group)))}
+    </>
+  );
+}
+
+/** A box to tick, or a round one of several with the same name. */
+export function TickField({ name, label, hint, value = 'yes', ticked, kind = 'checkbox' }: Common & { readonly ticked?: boolean; readonly kind?: 'checkbox' | 'radio' }) {
+  const { typed, error, isRefused } = useFieldState(name);
+  const was = isRefused ? (Array.isArray(typed) ? typed.includes(value) : typed === value) : ticked;
+  const id = `f-${name}-${value}`;
+  return (
+    <div className="field tick">
+      <input type={kind} id={id} name={name} value={value} defaultChecked={was} aria-invalid={error ? true : undefined} />
+      <label htmlFor={id}>
+        {label}
+        {hint ? <span className="hint">{hint}</span> : null}
+      </label>
+      {error && kind === 'checkbox' ? <p className="field-error">{error}</p> : null}
+    </div>
+  );
+}
+
+function Labelled({ name, label, hint, error, className, children }: Common & { readonly error: string | undefined; readonly children: ReactNode }) {
+  return (
+    <div className={`field ${className ?? ''}`}>
+      <label htmlFor={`f-${name}`}>{label}</label>
+      {hint ? (
+        <p className="hint" id={`h-${name}`}>
+          {hint}
+        </p>
+      ) : null}
+      {children}
+      {error ? (
+        <p className="field-error" id={`e-${name}`}>
+          {error}
+        </p>
+      ) : null}
+    </div>
+  );
+}
+
+function described(name: string, hint: ReactNode, error: string | undefined) {
+  const by = [hint ? `h-${name}` : '', error ? `e-${name}` : ''].filter(Boolean).join(' ');
+  return { ...(by ? { 'aria-describedby': by } : {}), ...(error ? { 'aria-invalid': true as const } : {}) };
+}
+
+function one(typed: string | string[] | undefined): string | undefined {
+  return Array.isArray(typed) ? typed[0] : typed;
+}

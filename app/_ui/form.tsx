@@ -1,0 +1,85 @@
+'use client';
+
+import { createContext, type ReactNode, useActionState, useContext, useEffect, useRef } from 'react';
+import { useFormStatus } from 'react-dom';
+import type { FormAction, FormState } from './form-state';
+
+const StateContext = createContext<FormState | null>(null);
+
+/** What was typed into a field of the form around, and what is wrong with it. */
+export function useFieldState(name: string) {
+  const state = useContext(StateContext);
+  const typed = state?.status === 'refused' ? state.values[name] : undefined;
+  return { typed, error: state?.errors[name], isRefused: state?.status === 'refused' };
+}
+
+type Props = {
+  readonly action: FormAction;
+  /** Made once by the page that serves the form, so that sending it twice changes nothing. */
+  readonly writeId: string;
+  readonly children: ReactNode;
+  readonly submit?: string;
+  readonly danger?: boolean;
+  readonly className?: string;
+  readonly labels?: Readonly<Record<string, string>>;
+};
+
+/** A form that works with script off, keeps what was typed, and says what is wrong beside the field. */
+export function Form({ action, writeId, children, submit, danger, className, labels }: Props) {
+  const [state, send] = useActionState(action, { status: 'idle', values: {}, errors: {}, writeId });
+  const summary = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (state.status !== 'idle') summary.current?.focus();
+  }, [state]);
+  return (
+    <StateContext value={state}>
+      <form action={send} className={className ?? 'form'} key={state.status === 'done' ? state.writeId : 'form'} noValidate>
+        <Summary state={state} labels={labels} ref={summary} />
+        <input type="hidden" name="writeId" value={state.status === 'idle' ? writeId : state.writeId} />
+        {children}
+        {submit ? <Submit danger={danger}>{submit}</Submit> : null}
+      </form>
+    </StateContext>
+  );
+}
+
+type SummaryProps = { state: FormState; labels: Props['labels']; ref: React.RefObject<HTMLDivElement | null> };
+
+function Summary({ state, labels, ref }: SummaryProps) {
+  if (state.status === 'done' && state.message)
+    return (
+      <div className="notice kept" role="status" tabIndex={-1} ref={ref}>
+        {state.message}
+      </div>
+    );
+  if (state.status !== 'refused') return null;
+  const errors = Object.entries(state.errors);
+  return (
+    <div className="notice short" role="alert" tabIndex={-1} ref={ref}>
+      <p>{state.formError ?? 'Nothing was saved yet. Please mend this first:'}</p>
+      {errors.length ? (
+        <ul>
+          {errors.map(([name, error]) => (
+            <li key={name}>
+              <a href={`#f-${name}`}>
+                {labels?.[name] ? `${labels[name]}: ` : ''}
+                {error}
+              </a>
+            </li>
+          ))}
+        </ul>
+      ) : null}
+    </div>
+  );
+}
+
+/** The button that sends the form around it; while it works it says so and cannot send twice. */
+export function Submit({ children, danger, name, value, plain }: { children: ReactNode; danger?: boolean | undefined; name?: string; value?: string; plain?: boolean }) {
+  const { pending } = useFormStatus();
+  const look = danger ? 'button danger' : plain ? 'button' : 'button first';
+  return (
+    <button type="submit" className={look} name={name} value={value} aria-disabled={pending} onClick={(event) => pending && event.preventDefault()}>
+      {pending ? 'One moment …' : children}
+    </button>
+  );
+}

@@ -1,0 +1,45 @@
+import type { Units } from './length';
+
+// 5½ yards square; the yard is 0.9144 m exactly (Weights and Measures Act 1985, Schedule 1): 25.29285264 m².
+const rodTenthMm2 = (5.5 * 9144) ** 2;
+const cm2TenthMm2 = 10_000;
+const squareFootCm2 = 30.48 ** 2;
+
+/**
+ * The area of quarter rods (poles, perches) [cm²], to the nearest.
+ *
+ * @param quarterRods  whole number ≥ 1
+ * @throws RangeError  otherwise
+ * @source             1 rod = 30¼ square yards; yard: Weights and Measures Act 1985, Schedule 1
+ * @example            areaOfQuarterRodsCm2(40) → 2,529,285 (10 rods, 252.93 m²)
+ */
+export function areaOfQuarterRodsCm2(quarterRods: number): number {
+  if (!Number.isSafeInteger(quarterRods) || quarterRods < 1) throw new RangeError(`quarter rods are whole numbers from 1: ${quarterRods}`);
+  return Math.round((quarterRods * rodTenthMm2) / 4 / cm2TenthMm2);
+}
+
+/** Quarter rods as rods: 10, 2½. */
+export function formatRods(quarterRods: number): string {
+  const whole = Math.floor(quarterRods / 4);
+  const part = ['', '¼', '½', '¾'][quarterRods % 4] ?? '';
+  return `${whole || !part ? whole : ''}${part} ${quarterRods > 4 ? 'rods' : 'rod'}`;
+}
+
+/**
+ * An area in a member's units, to a tenth below 100 and whole above.
+ *
+ * @example formatArea(1_234_500, 'metric') → '123 m²'; formatArea(12_345, 'metric') → '1.2 m²'
+ */
+export function formatArea(areaCm2: number, units: Units): string {
+  const [value, unit] = units === 'metric' ? [areaCm2 / 10_000, 'm²'] : [areaCm2 / squareFootCm2, 'sq ft'];
+  return `${value.toLocaleString('en-GB', { maximumFractionDigits: value < 100 ? 1 : 0 })} ${unit}`;
+}
+
+/** A share of a whole in whole percent; never 0 for something, never 100 for less than all. */
+export function percent(part: number, whole: number): string {
+  if (whole <= 0) return '–';
+  const rounded = Math.round((part * 100) / whole);
+  if (rounded === 0 && part > 0) return 'under 1 %';
+  if (rounded === 100 && part < whole) return 'over 99 %';
+  return `${rounded} %`;
+}

@@ -1,0 +1,18 @@
+import type { NextConfig } from 'next';
+
+const config: NextConfig = {
+  poweredByHeader: false,
+  serverExternalPackages: ['@node-rs/argon2', 'graphile-worker', 'pg'],
+  headers: async () => [
+    {
+      source: '/:path*',
+      headers: [
+        { key: 'X-Content-Type-Options', value: 'nosniff' },
+        { key: 'Referrer-Policy', value: 'same-origin' },
+        { key: 'X-Robots-Tag', value: 'noindex' },
+      ],
+    },
+  ],
+};
+
+export default config;

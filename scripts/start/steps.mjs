@@ -1,0 +1,43 @@
+// Steps with progress: one line each, and a sign of life on anything over two seconds.
+import { spawn } from 'node:child_process';
+
+const begun = Date.now();
+
+/** A failure that is the reader's to mend: one clear sentence, no stack. */
+export class Plain extends Error {}
+
+export function say(text) {
+  console.log(`[${((Date.now() - begun) / 1000).toFixed(1).padStart(6)} s] ${text}`);
+}
+
+/** Run one step, saying what it is, that it still goes on, and that it is done. */
+export async function step(name, work) {
+  const from = Date.now();
+  const still = setInterval(() => say(`${name}: still at it, ${Math.round((Date.now() - from) / 1000)} s`), 5000);
+  try {
+    const result = await work();
+    if (result !== 'nothing to do') say(name);
+    return result;
+  } catch (error) {
+    if (String(error?.message).includes('ENOSPC') || error?.code === 'ENOSPC')
+      throw new Plain(`The disk is full: there was no room left while ${name.toLowerCase()}.`);
+    throw error;
+  } finally {
+    clearInterval(still);
+  }
+}
+
+/** Run a command quietly; its output is shown only when it fails. */
+export function command(file, args, env = {}) {
+  return new Promise((resolve, reject) => {
+    const child = spawn(file, args, { env: { ...process.env, ...env }, stdio: ['ignore', 'pipe', 'pipe'] });
+    let output = '';
+    const keep = (chunk) => {
+      output += chunk;
+    };
+    child.stdout.on('data', keep);
+    child.stderr.on('data', keep);
+    child.on('error', reject);
+    child.on('exit', (code) => (code === 0 ? resolve(output) : reject(new Error(`${file} ${args.join(' ')} failed:\n${output.slice(-6000)}`))));
+  });
+}
