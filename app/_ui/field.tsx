@@ -8,7 +8,7 @@ type Common = {
   readonly label: ReactNode;
   readonly hint?: ReactNode;
   readonly value?: string | undefined;
-  readonly className?: string;
+  readonly className?: string | undefined;
 };
 
 type TextProps = Common & {

@@ -1,2 +1,15 @@
-/** Why something about members was not done. */
-export type MembersRefusal = 'not-yet';
+/** Why something about members and signing in was not done. */
+export type MembersRefusal =
+  | 'sign-in-wrong'
+  | 'too-many-attempts'
+  | 'link-no-longer-good'
+  | 'address-has-account'
+  | 'member-already'
+  | 'last-secretary'
+  | 'successor-needs-account'
+  | 'member-has-account'
+  | 'member-has-left'
+  | 'still-holds-plots'
+  | 'password-wrong'
+  | 'setting-out-of-range'
+  | 'setting-in-the-past';

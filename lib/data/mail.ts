@@ -1,0 +1,27 @@
+import 'server-only';
+import type { Db, Tx } from './db';
+
+export type Mail = { readonly to: string; readonly subject: string; readonly body: string; readonly societyId: string | null };
+
+/** Queue mail in the transaction that causes it: both happen or neither. */
+export async function queueMail(tx: Tx, mails: readonly Mail[]): Promise<void> {
+  for (const { to, subject, body, societyId } of mails) {
+    const { id } = await tx.mailMessage.create({ data: { toAddress: to, subject, body, societyId }, select: { id: true } });
+    await tx.$executeRaw`SELECT graphile_worker.add_job('send-mail', json_build_object('id', ${id}::text))`;
+  }
+}
+
+/** A mail that waits to be sent, or null when another process has sent it. */
+export function mailToSend(db: Db, id: string) {
+  return db.mailMessage.findFirst({ where: { id, sentAt: null } });
+}
+
+/** Mark a mail as sent. */
+export async function markSent(db: Db, id: string, at: Date): Promise<void> {
+  await db.mailMessage.updateMany({ where: { id }, data: { sentAt: at } });
+}
+
+/** The newest mails, for the demo's mailbox page. */
+export function newestMail(db: Db) {
+  return db.mailMessage.findMany({ orderBy: { createdAt: 'desc' }, take: 100 });
+}
