@@ -1,0 +1,42 @@
+import type { Metadata } from 'next';
+import Link from 'next/link';
+import { ask } from '@/app/_server/caller';
+import { PageHead } from '@/app/_ui/sheet';
+import { listMembers } from '@/lib/usecases/members/list-members';
+
+export const metadata: Metadata = { title: 'Office' };
+
+const rooms = [
+  { path: 'deliveries', name: 'Deliveries', says: 'Plan a load, type in paper bookings, share out, tick off, settle.' },
+  { path: 'plots', name: 'Plots and tenancies', says: 'Take in the list of plots, draw them, let, halve and join them.' },
+  { path: 'members', name: 'Members', says: 'Add and invite people, give offices, hand over.' },
+  { path: 'crops', name: 'Crops', says: 'Add what the catalogue lacks.' },
+  { path: 'settings', name: 'The society’s rules', says: 'Breaks, interval, dressing, barrow: each with its source.' },
+  { path: 'book', name: 'The book of changes', says: 'Who did what, for whom, and when.' },
+];
+
+export default async function OfficePage({ params }: { params: Promise<{ society: string }> }) {
+  const { society } = await params;
+  const members = await ask(listMembers, society);
+  const here = members.filter(({ leftOn }) => !leftOn);
+  return (
+    <>
+      <PageHead title="Office" lead={`${here.length} members; ${here.filter(({ hasAccount }) => !hasAccount).length} of them have no account, and ${here.filter(({ email }) => !email).length} cannot be mailed.`} />
+      <ol className="due wide">
+        {rooms.map(({ path, name, says }) => (
+          <li key={path} style={{ gridTemplateColumns: '1fr auto' }}>
+            <div>
+              <p>
+                <strong>{name}</strong>
+              </p>
+              <p className="why">{says}</p>
+            </div>
+            <Link className="button" href={`/${society}/office/${path}`}>
+              Open
+            </Link>
+          </li>
+        ))}
+      </ol>
+    </>
+  );
+}

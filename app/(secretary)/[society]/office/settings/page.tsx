@@ -1,0 +1,84 @@
+import { randomUUID } from 'node:crypto';
+import type { Metadata } from 'next';
+import Link from 'next/link';
+import { ask } from '@/app/_server/caller';
+import { SelectField, TextField } from '@/app/_ui/field';
+import { Form } from '@/app/_ui/form';
+import { PageHead, Sheet } from '@/app/_ui/sheet';
+import { Table } from '@/app/_ui/table';
+import { isSettingKey, type SettingKey, settings } from '@/lib/domain/catalogue/settings';
+import { citation, standingOf } from '@/lib/domain/catalogue/sources';
+import { readStanding } from '@/lib/usecases/members/read-standing';
+import { readSettings } from '@/lib/usecases/settings/settings';
+import { changeSettingAction } from './actions';
+
+export const metadata: Metadata = { title: 'The society’s rules' };
+
+type Props = { params: Promise<{ society: string }>; searchParams: Promise<{ rule?: string }> };
+
+export default async function SettingsPage({ params, searchParams }: Props) {
+  const { society } = await params;
+  const { rule = '' } = await searchParams;
+  const [{ values, history, today }, { roles }] = await Promise.all([ask(readSettings, society), ask(readStanding, society)]);
+  const present = (key: SettingKey) => (key.startsWith('break.') ? values.breakYears[key.slice(6)] : values[key as 'barrowLitres']);
+  const chosen = isSettingKey(rule) ? rule : null;
+  const runs = roles.includes('secretary');
+  return (
+    <>
+      <PageHead title="The society’s rules" lead="What the figures rest on. Each comes with a default and its source; the society may set its own, from a day on." />
+      <Sheet title="In force today" flush wide>
+        <Table
+          caption="Rules in force"
+          columns={[{ head: 'rule' }, { head: 'value', number: true }, { head: 'default', number: true }, { head: 'source of the default' }, { head: '' }]}
+          rows={(Object.keys(settings) as SettingKey[]).map((key) => {
+            const { name, says, source, value, ...setting } = settings[key];
+            const unit = 'unit' in setting ? ` ${setting.unit}` : '';
+            return {
+              key,
+              mine: String(present(key)) !== String(value),
+              cells: [
+                <div key="name">
+                  {name}
+                  <div className="small soft">{says}</div>
+                </div>,
+                `${present(key)}${unit}`,
+                `${value}${unit}`,
+                standingOf(source) === 'published' ? citation(source) : standingOf(source),
+                runs ? <Link key="change" href={`?rule=${key}#change`}>change</Link> : '',
+              ],
+            };
+          })}
+        />
+      </Sheet>
+      {chosen && runs ? (
+        <section id="change">
+          <Sheet title={`Change: ${settings[chosen].name}`}>
+            <Form action={changeSettingAction.bind(null, society)} writeId={randomUUID()} submit="Set it">
+              <input type="hidden" name="key" value={chosen} />
+              <ValueField settingKey={chosen} value={String(present(chosen))} />
+              <TextField name="from" type="date" label="From" value={today} />
+            </Form>
+          </Sheet>
+        </section>
+      ) : null}
+      <Sheet title="What was set before">
+        {history.length === 0 ? <p className="soft">Nothing yet: every rule stands at its default.</p> : null}
+        <ul>
+          {history.map(({ key, value, from, by, setAt }) => (
+            <li key={`${key}-${setAt.toISOString()}`}>
+              {isSettingKey(key) ? settings[key].name : key}: {value} from {from}, set by {by}
+            </li>
+          ))}
+        </ul>
+      </Sheet>
+    </>
+  );
+}
+
+function ValueField({ settingKey, value }: { settingKey: SettingKey; value: string }) {
+  const setting = settings[settingKey];
+  if (setting.kind === 'choice')
+    return <SelectField name="value" label="Value" value={value} choices={setting.choices.map(({ key, name }) => ({ value: key, label: name }))} />;
+  const hint = setting.kind === 'whole' ? `${setting.least} to ${setting.most} ${setting.unit}` : 'Month and day, such as 05-01';
+  return <TextField name="value" label="Value" value={value} hint={hint} inputMode={setting.kind === 'whole' ? 'numeric' : 'text'} className="short-field" />;
+}
