@@ -1,2 +1,17 @@
-/** Why something about ground was not done. */
-export type GroundRefusal = 'not-yet';
+/** Why something about beds, plantings and manuring was not done. */
+export type GroundRefusal =
+  | 'bed-overlaps'
+  | 'bed-outside-plot'
+  | 'bed-too-small'
+  | 'length-wrong'
+  | 'cut-outside-bed'
+  | 'beds-do-not-join'
+  | 'bed-name-taken'
+  | 'crop-unknown'
+  | 'part-outside-bed'
+  | 'cleared-before-sown'
+  | 'day-or-season'
+  | 'season-out-of-range'
+  | 'plantings-faults'
+  | 'crop-name-taken'
+  | 'bed-retired';
