@@ -1,0 +1,147 @@
+import { hatchOf, Hatches } from './hatches';
+import { boundsOf, type DrawnPlot, drawPlots, fits, outlineOf, type Placed } from './plan-geometry';
+
+type Props = {
+  readonly name: string;
+  readonly season: number;
+  readonly plots: readonly DrawnPlot[];
+  readonly paths?: readonly (readonly { xCm: number; yCm: number }[])[];
+  readonly northCentideg?: number;
+  /** Only this plot, enlarged. */
+  readonly only?: string;
+};
+
+/**
+ * The site to scale: plots, beds and what stands on them in one season. One drawing for the page and for print; it is
+ * told apart by colour, hatch and word.
+ */
+export function SitePlan({ name, season, plots, paths = [], northCentideg = 0, only }: Props) {
+  const placed = drawPlots(only ? plots.filter(({ id }) => id === only) : plots);
+  const box = boundsOf(placed, only ? [] : paths);
+  // Letters and lines grow with the drawing, so that they read the same on a site as on one plot.
+  const unit = Math.max(box.width, box.height) / (only ? 60 : 110);
+  const pad = unit * 2;
+  const view = `${box.x - pad} ${box.y - pad} ${box.width + 2 * pad} ${box.height + 2 * pad + unit * 5}`;
+  const foot = box.y + box.height + pad;
+  return (
+    <svg className="plan" viewBox={view} role="img" aria-label={`${name}, season ${season}: plan of ${placed.length} plots to scale`} style={only ? { maxHeight: '34rem' } : undefined}>
+      <Hatches size={unit} />
+      {only ? null : paths.map((path) => <Path key={JSON.stringify(path[0])} points={path} unit={unit} />)}
+      {placed.map((plot) => (
+        <PlotDrawing key={plot.id} plot={plot} unit={unit} />
+      ))}
+      <Scale x={box.x} y={foot + unit * 2.2} unit={unit} width={box.width} />
+      <g transform={`translate(${box.x + box.width - unit} ${foot + unit * 2}) rotate(${northCentideg / 100})`}>
+        <path d={`M0 ${-unit * 1.8}L${unit * 0.7} ${unit}L0 ${unit * 0.5}L${-unit * 0.7} ${unit}Z`} fill="var(--ink)" />
+        <text y={unit * 2.3} fontSize={unit * 1.2} textAnchor="middle" fontWeight="700">
+          N
+        </text>
+      </g>
+    </svg>
+  );
+}
+
+function Path({ points, unit }: { points: readonly { xCm: number; yCm: number }[]; unit: number }) {
+  const line = points.map(({ xCm, yCm }) => `${xCm},${yCm}`).join(' ');
+  return (
+    <g fill="none" strokeLinejoin="round">
+      <polyline points={line} stroke="var(--rule-fine)" strokeWidth={Math.max(240, unit)} />
+      <polyline points={line} stroke="var(--rule)" strokeWidth={unit / 8} strokeDasharray={`${unit} ${unit * 0.7}`} />
+    </g>
+  );
+}
+
+function PlotDrawing({ plot, unit }: { plot: Placed; unit: number }) {
+  const outline = outlineOf(plot);
+  const [labelX, labelY] = [plot.label.xCm, plot.label.yCm];
+  const wide = plot.number.length * unit * 0.75 + unit * 0.8;
+  return (
+    <g>
+      <polygon
+        points={outline.map(({ xCm, yCm }) => `${xCm},${yCm}`).join(' ')}
+        fill="var(--sheet)"
+        stroke={plot.mine ? 'var(--rust)' : 'var(--ink)'}
+        strokeWidth={plot.mine ? unit / 4 : unit / 9}
+        {...(plot.polygon ? {} : { strokeDasharray: `${unit * 0.7} ${unit * 0.5}` })}
+      />
+      {plot.beds.map((bed) => (
+        <BedDrawing key={bed.id} bed={bed} plot={plot} unit={unit} />
+      ))}
+      {plot.beds.length === 0 ? (
+        <text x={plot.middle.xCm} y={plot.middle.yCm} fontSize={unit * 1.1} textAnchor="middle" style={{ fill: 'var(--ink-soft)' }}>
+          {plot.toLet ? 'to let' : plot.polygon ? 'no beds yet' : 'not measured'}
+        </text>
+      ) : null}
+      <rect x={labelX} y={labelY} width={wide} height={unit * 1.5} fill={plot.mine ? 'var(--rust)' : 'var(--ink)'} />
+      <text x={labelX + wide / 2} y={labelY + unit * 1.13} fontSize={unit * 1.1} textAnchor="middle" fontWeight="700" style={{ fill: 'var(--paper)' }}>
+        {plot.number}
+      </text>
+    </g>
+  );
+}
+
+function BedDrawing({ bed, plot, unit }: { bed: Placed['beds'][number]; plot: Placed; unit: number }) {
+  const { xCm, yCm, widthCm, lengthCm } = bed.footprint;
+  const marked = bed.mark !== null;
+  const words = bed.plantings.map(({ cropName }) => cropName).filter(Boolean).join(', ') || 'nothing recorded';
+  const drawing = (
+    <g transform={plot.transform}>
+      <rect x={xCm} y={yCm} width={widthCm} height={lengthCm} fill="var(--paper)" stroke="var(--ink)" strokeWidth={unit / 14} />
+      {bed.plantings.map((planting) => (
+        <PlantingDrawing key={planting.id} planting={planting} unit={unit} upright={-plot.turnDeg} />
+      ))}
+      {marked ? <rect x={xCm} y={yCm} width={widthCm} height={lengthCm} fill="none" stroke="var(--rust)" strokeWidth={unit / 3.5} /> : null}
+      {marked && fits(bed.mark ?? '', widthCm, lengthCm, unit * 0.75) ? (
+        <text x={xCm + unit * 0.3} y={yCm + unit * 0.9} fontSize={unit * 0.75} fontWeight="700" style={{ fill: 'var(--rust)', paintOrder: 'stroke', stroke: 'var(--sheet)', strokeWidth: unit * 0.35 }}>
+          {bed.mark}
+        </text>
+      ) : null}
+    </g>
+  );
+  if (!bed.href) return drawing;
+  return (
+    <a href={bed.href} aria-label={`Plot ${plot.number}, bed ${bed.name}: ${words}${marked ? `, ${bed.mark}` : ''}`}>
+      {drawing}
+    </a>
+  );
+}
+
+function PlantingDrawing({ planting, unit, upright }: { planting: Placed['beds'][number]['plantings'][number]; unit: number; upright: number }) {
+  const { xCm, yCm, widthCm, lengthCm } = planting.footprint;
+  const size = unit * 0.95;
+  const [midX, midY] = [xCm + widthCm / 2, yCm + lengthCm / 2];
+  const along = fits(planting.cropName, widthCm, lengthCm, size);
+  const down = !along && fits(planting.cropName, lengthCm, widthCm, size);
+  const turn = down ? 90 : Math.abs(upright) > 90 ? 180 : 0;
+  return (
+    <>
+      <rect x={xCm} y={yCm} width={widthCm} height={lengthCm} fill={hatchOf(planting.cropGroup)} stroke="var(--ink)" strokeWidth={unit / 14} />
+      {along || down ? (
+        <text
+          x={midX}
+          y={midY}
+          dy={size * 0.35}
+          fontSize={size}
+          textAnchor="middle"
+          transform={turn ? `rotate(${turn} ${midX} ${midY})` : undefined}
+          style={{ paintOrder: 'stroke', stroke: 'var(--sheet)', strokeWidth: size * 0.45, strokeLinejoin: 'round' }}
+        >
+          {planting.cropName}
+        </text>
+      ) : null}
+    </>
+  );
+}
+
+function Scale({ x, y, unit, width }: { x: number; y: number; unit: number; width: number }) {
+  const metres = [50, 20, 10, 5, 2, 1].find((length) => length * 100 <= width / 3) ?? 1;
+  const length = metres * 100;
+  return (
+    <g>
+      <path d={`M${x} ${y - unit / 2}V${y}H${x + length}V${y - unit / 2}M${x + length / 2} ${y}V${y - unit / 3}`} fill="none" stroke="var(--ink)" strokeWidth={unit / 8} />
+      <text x={x + length + unit * 0.6} y={y + unit * 0.1} fontSize={unit * 1.1}>
+        {metres} m
+      </text>
+    </g>
+  );
+}

@@ -1,0 +1,136 @@
+import 'server-only';
+import { bedsStanding } from '@/lib/data/bed';
+import { cropsOf } from '@/lib/data/crop';
+import { createManurings, retireManuring as takeBackManuring } from '@/lib/data/ground-work';
+import { createPlantings, type NewPlanting, plantingById, plantingsIn, retirePlantings } from '@/lib/data/planting';
+import { settingsOn } from '@/lib/data/setting';
+import { materialOf } from '@/lib/domain/catalogue/materials';
+import { overlap } from '@/lib/domain/ground/footprint';
+import { canEnter } from '@/lib/domain/policy/standing';
+import { fillGridInput, logManuringInput, recordPlantingInput, retireManuringInput, retirePlantingInput } from '@/lib/schemas/ground/planting';
+import { mutation } from '../operation';
+import { NotFound, refuse } from '../refusal';
+import { forHolding } from './keep-beds';
+import { openBed, openPlot } from './open-bed';
+import { cropOrBare, partOf, seasonsFor } from './place-planting';
+
+/** Record what stands, stood or is to stand on a bed or part of it; or correct an earlier record, which is kept. */
+export const recordPlanting = mutation({
+  name: 'record-planting',
+  allow: canEnter,
+  input: recordPlantingInput,
+  write: async (context, input) => {
+    const { tx, scope, today, now, note } = context;
+    const open = await openBed({ db: tx, scope, today }, input.bedId);
+    const [crops, settings] = await Promise.all([cropsOf(tx, scope), settingsOn(tx, scope, today)]);
+    const crop = cropOrBare(crops, input.cropKey);
+    const seasons = seasonsFor(input, crop ?? undefined, settings, today);
+    const before = input.replaces ? await plantingById(tx, scope, crops, input.replaces) : null;
+    if (input.replaces && before?.bedId !== open.bed.id) throw new NotFound();
+    if (before) await retirePlantings(tx, scope, [before.id], now);
+    const { bedId, cropKey, variety, sownOn, plantedOn, clearedOn, notes } = input;
+    const footprint = partOf(open.bed.footprint, input, scope.units);
+    const planned = seasons.firstSeason > Number(today.slice(0, 4));
+    const planting: NewPlanting = {
+      bedId, cropKey, variety, sownOn, plantedOn, clearedOn, notes, footprint, planned, ...seasons,
+      frameId: open.bed.frameId,
+      holdingId: open.holding?.id ?? null,
+    };
+    const [id = ''] = await createPlantings(tx, scope, [planting]);
+    const facts = (one: { cropKey: string; firstSeason: number; footprint: object }) => ({ crop: one.cropKey, season: one.firstSeason, ...one.footprint });
+    note({ verb: before ? 'corrected' : 'recorded', thing: 'planting', thingId: id, ...forHolding(context, open), before: before && facts(before), after: facts(planting) });
+    return { plantingId: id, bedId, firstSeason: seasons.firstSeason };
+  },
+});
+
+/** Take a record of a planting back; the row is kept. */
+export const retirePlanting = mutation({
+  name: 'retire-planting',
+  allow: canEnter,
+  input: retirePlantingInput,
+  write: async (context, { plantingId }) => {
+    const { tx, scope, today, now, note } = context;
+    const planting = await plantingById(tx, scope, await cropsOf(tx, scope), plantingId);
+    if (!planting) throw new NotFound();
+    const open = await openBed({ db: tx, scope, today }, planting.bedId);
+    await retirePlantings(tx, scope, [planting.id], now);
+    note({ verb: 'taken back', thing: 'planting', thingId: planting.id, ...forHolding(context, open), before: { crop: planting.cropKey, season: planting.firstSeason } });
+    return { bedId: planting.bedId };
+  },
+});
+
+/**
+ * Fill the grid of past seasons: one crop for a whole bed and season. A cell with one whole-bed record is corrected; one
+ * with parts or several crops is left to the bed's own page.
+ */
+export const fillGrid = mutation({
+  name: 'fill-grid',
+  allow: canEnter,
+  input: fillGridInput,
+  write: async (context, { plotId, cells }) => {
+    const { tx, scope, today, now, note } = context;
+    const open = await openPlot({ db: tx, scope, today }, plotId);
+    const [crops, settings] = await Promise.all([cropsOf(tx, scope), settingsOn(tx, scope, today)]);
+    const beds = new Map((await bedsStanding(tx, scope, today, today, [plotId])).map((bed) => [bed.id, bed]));
+    const years = cells.map(({ season }) => season);
+    const frames = [...new Set([...beds.values()].map(({ frameId }) => frameId))];
+    const standing = years.length ? await plantingsIn(tx, scope, crops, { from: Math.min(...years), to: Math.max(...years) }, frames) : [];
+    const filled = cells.filter(({ cropKey }) => cropKey !== '').flatMap(({ bedId, season, cropKey }) => {
+      const bed = beds.get(bedId);
+      if (!bed) throw new NotFound();
+      const crop = cropOrBare(crops, cropKey);
+      const here = standing.filter((one) => one.frameId === bed.frameId && one.firstSeason <= season && one.lastSeason >= season && overlap(one.footprint, bed.footprint));
+      if (here.length > 1 || here[0]?.cropKey === cropKey) return [];
+      const seasons = seasonsFor({ season, sownOn: null, plantedOn: null, clearedOn: null }, crop ?? undefined, settings, today);
+      const planting: NewPlanting = {
+        bedId, cropKey, variety: null, sownOn: null, plantedOn: null, clearedOn: null, notes: null, ...seasons,
+        frameId: bed.frameId,
+        footprint: bed.footprint,
+        holdingId: open.holding?.id ?? null,
+        planned: seasons.firstSeason > Number(today.slice(0, 4)),
+      };
+      return [{ planting, before: here[0] ?? null }];
+    });
+    await retirePlantings(tx, scope, filled.flatMap(({ before }) => (before ? [before.id] : [])), now);
+    const ids = await createPlantings(tx, scope, filled.map(({ planting }) => planting));
+    for (const [at, { planting, before }] of filled.entries()) {
+      const after = { crop: planting.cropKey, season: planting.firstSeason, bed: beds.get(planting.bedId)?.name ?? '' };
+      note({ verb: before ? 'corrected' : 'recorded', thing: 'planting', thingId: ids[at] ?? null, ...forHolding(context, open), before: before && { crop: before.cropKey, season: before.firstSeason }, after });
+    }
+    return { recorded: filled.length };
+  },
+});
+
+/** Log ground as manured for a season; it resets the turn there. */
+export const logManuring = mutation({
+  name: 'log-manuring',
+  allow: canEnter,
+  input: logManuringInput,
+  write: async (context, input) => {
+    const { tx, scope, today, note } = context;
+    const open = await openBed({ db: tx, scope, today }, input.bedId);
+    const { season, doneOn, loads } = input;
+    const materialKey = input.materialKey && materialOf(input.materialKey) ? input.materialKey : null;
+    const footprint = partOf(open.bed.footprint, input, scope.units);
+    const manuring = { season, doneOn, loads, materialKey, footprint, frameId: open.bed.frameId, holdingId: open.holding?.id ?? null, deliveryId: null };
+    if (season > Number(today.slice(0, 4)) + 1) refuse('season-out-of-range', { field: 'season', numbers: { least: 1900, most: Number(today.slice(0, 4)) + 1 } });
+    await createManurings(tx, scope, [manuring]);
+    note({ verb: 'manured', thing: 'bed', thingId: open.bed.id, ...forHolding(context, open), after: { season, loads, ...footprint } });
+    return { bedId: open.bed.id };
+  },
+});
+
+/** Take a log of manuring back. */
+export const retireManuring = mutation({
+  name: 'retire-manuring',
+  allow: canEnter,
+  input: retireManuringInput,
+  write: async (context, { bedId, workId }) => {
+    const { tx, scope, today, now, note } = context;
+    const open = await openBed({ db: tx, scope, today }, bedId);
+    const row = await takeBackManuring(tx, scope, workId, now);
+    if (!row || row.frameId !== open.bed.frameId) throw new NotFound();
+    note({ verb: 'manuring taken back', thing: 'bed', thingId: bedId, ...forHolding(context, open), before: { season: row.season, loads: row.loads } });
+    return { bedId };
+  },
+});
