@@ -1,0 +1,59 @@
+'use server';
+
+import { submitForm } from '@/app/_server/form-action';
+import type { FormState } from '@/app/_ui/form-state';
+import { addBeds, changeBed, joinBeds, retireBed, splitBed } from '@/lib/usecases/ground/keep-beds';
+import { fillGrid, logManuring, recordPlanting, retireManuring, retirePlanting } from '@/lib/usecases/ground/keep-plantings';
+import { importPlantings } from '@/lib/usecases/ground/import-plantings';
+
+export async function addBedsAction(slug: string, plotId: string, _: FormState, form: FormData): Promise<FormState> {
+  return submitForm(addBeds, { slug, form, fixed: { plotId }, done: ({ bedIds }) => ({ message: bedIds.length === 1 ? 'The bed is drawn.' : `${bedIds.length} beds are drawn.` }) });
+}
+
+export async function changeBedAction(slug: string, bedId: string, _: FormState, form: FormData): Promise<FormState> {
+  return submitForm(changeBed, { slug, form, fixed: { bedId }, done: (bed) => ({ redirectTo: `/${slug}/ground/beds/${bed.bedId}` }) });
+}
+
+export async function retireBedAction(slug: string, bedId: string, _: FormState, form: FormData): Promise<FormState> {
+  return submitForm(retireBed, { slug, form, fixed: { bedId }, done: () => ({ redirectTo: `/${slug}/ground` }) });
+}
+
+export async function splitBedAction(slug: string, bedId: string, _: FormState, form: FormData): Promise<FormState> {
+  return submitForm(splitBed, { slug, form, fixed: { bedId }, done: () => ({ redirectTo: `/${slug}/ground` }) });
+}
+
+export async function joinBedsAction(slug: string, bedId: string, _: FormState, form: FormData): Promise<FormState> {
+  return submitForm(joinBeds, { slug, form, fixed: { bedId }, done: (joined) => ({ redirectTo: `/${slug}/ground/beds/${joined.bedId}` }) });
+}
+
+export async function recordPlantingAction(slug: string, bedId: string, _: FormState, form: FormData): Promise<FormState> {
+  return submitForm(recordPlanting, { slug, form, fixed: { bedId }, done: () => ({ redirectTo: `/${slug}/ground/beds/${bedId}` }) });
+}
+
+export async function retirePlantingAction(slug: string, plantingId: string, _: FormState, form: FormData): Promise<FormState> {
+  return submitForm(retirePlanting, { slug, form, fixed: { plantingId }, done: () => ({ message: 'Taken back.' }) });
+}
+
+export async function logManuringAction(slug: string, bedId: string, _: FormState, form: FormData): Promise<FormState> {
+  return submitForm(logManuring, { slug, form, fixed: { bedId }, done: () => ({ message: 'Logged. The turn is reset there.' }) });
+}
+
+export async function retireManuringAction(slug: string, bedId: string, workId: string, _: FormState, form: FormData): Promise<FormState> {
+  return submitForm(retireManuring, { slug, form, fixed: { bedId, workId }, done: () => ({ message: 'Taken back.' }) });
+}
+
+/** Cells come as `c:<bed id>:<season>` with a crop key each. */
+export async function fillGridAction(slug: string, plotId: string, _: FormState, form: FormData): Promise<FormState> {
+  const shape = (typed: Record<string, string | string[]>) => ({
+    writeId: typed.writeId,
+    cells: Object.entries(typed).flatMap(([name, cropKey]) => {
+      const [mark, bedId, season] = name.split(':');
+      return mark === 'c' ? [{ bedId, season: Number(season), cropKey }] : [];
+    }),
+  });
+  return submitForm(fillGrid, { slug, form, shape, fixed: { plotId }, done: ({ recorded }) => ({ message: recorded ? `${recorded} recorded.` : 'Nothing was different, so nothing was recorded.' }) });
+}
+
+export async function importPlantingsAction(slug: string, plotId: string, _: FormState, form: FormData): Promise<FormState> {
+  return submitForm(importPlantings, { slug, form, fixed: { plotId }, done: ({ recorded }) => ({ message: `${recorded} plantings taken in.` }) });
+}

@@ -1,0 +1,80 @@
+import { randomUUID } from 'node:crypto';
+import type { Metadata } from 'next';
+import Link from 'next/link';
+import { ask } from '@/app/_server/caller';
+import { NoteField } from '@/app/_ui/field';
+import { Form } from '@/app/_ui/form';
+import { Empty, PageHead, Sheet } from '@/app/_ui/sheet';
+import { cropGroupName } from '@/lib/domain/catalogue/crop-groups';
+import { readGrid } from '@/lib/usecases/ground/read-ground';
+import { fillGridAction, importPlantingsAction } from '../../../actions';
+import { GridCell } from '../../../_parts/grid-cell';
+
+export const metadata: Metadata = { title: 'Fill in seasons' };
+
+export default async function SeasonsPage({ params }: { params: Promise<{ society: string; plot: string }> }) {
+  const { society, plot: plotId } = await params;
+  const { plot, seasons, beds, crops, today } = await ask(readGrid, society, { plotId });
+  const choices = [{ value: 'bare', label: 'Bare: nothing grown' }, ...crops.map(({ key, name, cropGroup }) => ({ value: key, label: name, group: cropGroupName(cropGroup) }))];
+  const year = Number(today.slice(0, 4));
+  return (
+    <>
+      <PageHead title={`Plot ${plot.number}, season by season`} lead="What stood on each bed. Leave a cell empty where you don’t know: unknown is shown as unknown. Choose “bare” where you know that nothing was grown.">
+        <Link className="button" href={`/${society}/ground`}>
+          Back to my ground
+        </Link>
+      </PageHead>
+      {beds.length === 0 ? (
+        <Empty>
+          This plot has no beds yet. <Link href={`/${society}/ground/plots/${plotId}/beds`}>Draw them first</Link>.
+        </Empty>
+      ) : (
+        <Sheet title="Beds down, seasons across" wide>
+          <Form action={fillGridAction.bind(null, society, plotId)} writeId={randomUUID()} submit="Record these">
+            <div className="table-frame">
+              <table className="grid-table">
+                <caption className="sr-only">What stood on each bed in each season</caption>
+                <thead>
+                  <tr>
+                    <th scope="col">bed</th>
+                    {seasons.toReversed().map((season) => (
+                      <th key={season} scope="col">
+                        {season}
+                        {season > year ? ', planned' : ''}
+                      </th>
+                    ))}
+                  </tr>
+                </thead>
+                <tbody>
+                  {beds.map((bed) => (
+                    <tr key={bed.id}>
+                      <th scope="row">
+                        <Link href={`/${society}/ground/beds/${bed.id}`}>{bed.name}</Link>
+                      </th>
+                      {seasons.map((season, at) => ({ season, cell: bed.cells[at] ?? [] })).toReversed().map(({ season, cell }) => (
+                        <td key={season}>
+                          {cell.length > 1 ? (
+                            <Link href={`/${society}/ground/beds/${bed.id}`}>{cell.map(({ cropName }) => cropName).join(', ')}</Link>
+                          ) : (
+                            <GridCell name={`c:${bed.id}:${season}`} label={`Bed ${bed.name}, ${season}`} value={cell[0]?.cropKey ?? ''} choices={choices} />
+                          )}
+                        </td>
+                      ))}
+                    </tr>
+                  ))}
+                </tbody>
+              </table>
+            </div>
+          </Form>
+        </Sheet>
+      )}
+      {beds.length ? (
+        <Sheet title="Or paste a table" wide>
+          <Form action={importPlantingsAction.bind(null, society, plotId)} writeId={randomUUID()} submit="Take it in">
+            <NoteField name="table" label="Table with a heading line" rows={6} hint="Columns: bed, crop, and season or sown, planted, cleared; also variety, from, length. Commas, semicolons or tabs. All of it is taken in, or none with each bad cell named." />
+          </Form>
+        </Sheet>
+      ) : null}
+    </>
+  );
+}

@@ -1,0 +1,42 @@
+import { hostGroupName } from '@/lib/domain/catalogue/host-groups';
+import { percent } from '@/lib/domain/quantity/area';
+import type { Finding } from '@/lib/domain/rotation/judge';
+import { Mark, type MarkKind } from './mark';
+
+export type WordedFinding = Finding & { readonly cropName?: string };
+
+/** A verdict with its share of the ground: "short on 30 %". */
+export function Verdict({ verdict, shortCm2, areaCm2 }: { verdict: MarkKind; shortCm2: number; areaCm2: number }) {
+  return <Mark kind={verdict}>{verdict === 'short' ? `short on ${percent(shortCm2, areaCm2)}` : undefined}</Mark>;
+}
+
+/** Why, in plain sentences: one for each cause. */
+export function Findings({ findings, areaCm2 }: { findings: readonly WordedFinding[]; areaCm2: number }) {
+  if (findings.length === 0) return null;
+  return (
+    <ul className="small">
+      {findings.map((finding) => (
+        <li key={JSON.stringify(finding)}>{sentence(finding, areaCm2)}</li>
+      ))}
+    </ul>
+  );
+}
+
+function sentence(finding: WordedFinding, areaCm2: number): string {
+  const share = percent(finding.areaCm2, areaCm2);
+  if (finding.code === 'not-known')
+    return `No record for ${list(finding.missing)} on ${share} of this ground: ${years(finding.missing.length)} missing.`;
+  const { cause, clearYears, breakYears, yearsShort, hostGroup, cropName } = finding;
+  const stood = `${share} of this stands on ${cropName ?? cause.cropKey} of ${cause.season}`;
+  if (finding.code === 'edge-only') return `${stood}: edge only, so it counts as kept.`;
+  const had = clearYears === 0 ? 'no clear year' : `${years(clearYears)} clear`;
+  return `${stood}: ${had} of the ${breakYears} that ${hostGroupName(hostGroup).toLowerCase()} should have, ${years(yearsShort)} short.`;
+}
+
+function years(count: number): string {
+  return count === 1 ? '1 year' : `${count} years`;
+}
+
+function list(seasons: readonly number[]): string {
+  return seasons.length > 1 ? `${seasons.slice(0, -1).join(', ')} and ${seasons.at(-1)}` : String(seasons[0] ?? '');
+}
