@@ -1,5 +1,13 @@
 /** The unit that rotates, and what lies outside the rotation. */
-export type CropGroup = 'alliums' | 'brassicas' | 'legumes' | 'roots' | 'potatoes' | 'cucurbits' | 'leaves' | 'standing';
+export type CropGroup =
+  | 'alliums'
+  | 'brassicas'
+  | 'legumes'
+  | 'roots'
+  | 'potatoes'
+  | 'cucurbits'
+  | 'leaves'
+  | 'standing';
 
 /** The groups in the order in which keys and tables list them. */
 export const cropGroups: readonly { readonly key: CropGroup; readonly name: string }[] = [

@@ -4,6 +4,7 @@ import type { SourceKey } from './sources';
  * The sets of crops that one soil-borne trouble attacks, each with its routine break in clear years. Not the crop
  * groups: swede and radish are dug as roots but are hosts of clubroot; beetroot and chard share their troubles.
  */
+// biome-ignore format: one group a line
 export const hostGroups = [
   { key: 'allium-kin', name: 'Onion kin', breakYears: 3, source: 'common-practice' },
   { key: 'brassica-kin', name: 'Cabbage kin', breakYears: 3, source: 'common-practice' },
@@ -37,6 +38,7 @@ export function hostGroupName(key: string): string {
  * @example              clearYearsOfRotation(4) → 3
  */
 export function clearYearsOfRotation(rotationYears: number): number {
-  if (!Number.isSafeInteger(rotationYears) || rotationYears < 1) throw new RangeError(`a rotation is whole years from 1: ${rotationYears}`);
+  if (!Number.isSafeInteger(rotationYears) || rotationYears < 1)
+    throw new RangeError(`a rotation is whole years from 1: ${rotationYears}`);
   return rotationYears - 1;
 }

@@ -1,8 +1,18 @@
 import { hostGroups } from './host-groups';
 import type { SourceKey } from './sources';
 
-type WholeSetting = { readonly kind: 'whole'; readonly value: number; readonly least: number; readonly most: number; readonly unit: string };
-type ChoiceSetting = { readonly kind: 'choice'; readonly value: string; readonly choices: readonly { key: string; name: string }[] };
+type WholeSetting = {
+  readonly kind: 'whole';
+  readonly value: number;
+  readonly least: number;
+  readonly most: number;
+  readonly unit: string;
+};
+type ChoiceSetting = {
+  readonly kind: 'choice';
+  readonly value: string;
+  readonly choices: readonly { key: string; name: string }[];
+};
 type MonthDaySetting = { readonly kind: 'month-day'; readonly value: string };
 
 export type Setting = (WholeSetting | ChoiceSetting | MonthDaySetting) & {
@@ -11,6 +21,7 @@ export type Setting = (WholeSetting | ChoiceSetting | MonthDaySetting) & {
   readonly source: SourceKey;
 };
 
+// biome-ignore format: one setting a line
 const settingRows = {
   manuringIntervalYears: { kind: 'whole', value: 3, least: 1, most: 10, unit: 'years', name: 'Manuring interval', says: 'Ground is due its turn so many seasons after it was last manured.', source: 'common-practice' },
   manureRateGPerM2: { kind: 'whole', value: 5000, least: 500, most: 20_000, unit: 'g/m²', name: 'Dressing', says: 'How much rotted manure due ground justifies.', source: 'thrive' },
@@ -32,7 +43,16 @@ export type SettingKey = keyof typeof settingRows | BreakKey;
 const breakRows = Object.fromEntries(
   hostGroups.map(({ key, name, breakYears, source }) => [
     `break.${key}`,
-    { kind: 'whole', value: breakYears, least: 0, most: 20, unit: 'clear years', name: `Break, ${name.toLowerCase()}`, says: 'Clear years between two plantings on the same ground.', source },
+    {
+      kind: 'whole',
+      value: breakYears,
+      least: 0,
+      most: 20,
+      unit: 'clear years',
+      name: `Break, ${name.toLowerCase()}`,
+      says: 'Clear years between two plantings on the same ground.',
+      source,
+    },
   ]),
 ) as unknown as Record<BreakKey, WholeSetting & Setting>;
 
@@ -41,7 +61,7 @@ export const settings: Readonly<Record<SettingKey, Setting>> = { ...settingRows,
 
 /** Whether a text names a setting. */
 export function isSettingKey(text: string): text is SettingKey {
-  return text in settings;
+  return Object.hasOwn(settings, text);
 }
 
 /** The values in force, as the maths takes them. */
@@ -64,8 +84,12 @@ export function settingValues(own: Readonly<Record<string, unknown>>): SettingVa
 /** Whether a value may be set: a whole number within the bounds, one of the choices, or a day of the year. */
 export function isAllowed(key: SettingKey, value: unknown): boolean {
   const setting = settings[key];
-  if (setting.kind === 'whole') return Number.isSafeInteger(value) && (value as number) >= setting.least && (value as number) <= setting.most;
+  if (setting.kind === 'whole')
+    return Number.isSafeInteger(value) && (value as number) >= setting.least && (value as number) <= setting.most;
   if (setting.kind === 'choice') return setting.choices.some((choice) => choice.key === value);
   // 29 February is no day of every year.
-  return typeof value === 'string' && /^(0[13578]|1[02])-(0[1-9]|[12]\d|3[01])$|^(0[469]|11)-(0[1-9]|[12]\d|30)$|^02-(0[1-9]|1\d|2[0-8])$/.test(value);
+  return (
+    typeof value === 'string' &&
+    /^(0[13578]|1[02])-(0[1-9]|[12]\d|3[01])$|^(0[469]|11)-(0[1-9]|[12]\d|30)$|^02-(0[1-9]|1\d|2[0-8])$/.test(value)
+  );
 }

@@ -14,15 +14,18 @@ const squareFootCm2 = 30.48 ** 2;
  * @example            areaOfQuarterRodsCm2(40) → 2,529,285 (10 rods, 252.93 m²)
  */
 export function areaOfQuarterRodsCm2(quarterRods: number): number {
-  if (!Number.isSafeInteger(quarterRods) || quarterRods < 1) throw new RangeError(`quarter rods are whole numbers from 1: ${quarterRods}`);
+  if (!Number.isSafeInteger(quarterRods) || quarterRods < 1)
+    throw new RangeError(`quarter rods are whole numbers from 1: ${quarterRods}`);
   return Math.round((quarterRods * rodTenthMm2) / 4 / cm2TenthMm2);
 }
 
-/** Quarter rods as rods: 10, 2½. */
+/** Quarter rods as rods: 10 rods, 2½ rods; a whole number ≥ 1. */
 export function formatRods(quarterRods: number): string {
+  if (!Number.isSafeInteger(quarterRods) || quarterRods < 1)
+    throw new RangeError(`quarter rods are whole numbers from 1: ${quarterRods}`);
   const whole = Math.floor(quarterRods / 4);
   const part = ['', '¼', '½', '¾'][quarterRods % 4] ?? '';
-  return `${whole || !part ? whole : ''}${part} ${quarterRods > 4 ? 'rods' : 'rod'}`;
+  return `${whole || ''}${part} ${quarterRods > 4 ? 'rods' : 'rod'}`;
 }
 
 /**
@@ -31,12 +34,14 @@ export function formatRods(quarterRods: number): string {
  * @example formatArea(1_234_500, 'metric') → '123 m²'; formatArea(12_345, 'metric') → '1.2 m²'
  */
 export function formatArea(areaCm2: number, units: Units): string {
+  if (!Number.isFinite(areaCm2) || areaCm2 < 0) throw new RangeError(`an area is a number from 0: ${areaCm2}`);
   const [value, unit] = units === 'metric' ? [areaCm2 / 10_000, 'm²'] : [areaCm2 / squareFootCm2, 'sq ft'];
   return `${value.toLocaleString('en-GB', { maximumFractionDigits: value < 100 ? 1 : 0 })} ${unit}`;
 }
 
 /** A share of a whole in whole percent; never 0 for something, never 100 for less than all. */
 export function percent(part: number, whole: number): string {
+  if (!Number.isFinite(part) || !Number.isFinite(whole)) throw new RangeError('a share is of numbers');
   if (whole <= 0) return '–';
   const rounded = Math.round((part * 100) / whole);
   if (rounded === 0 && part > 0) return 'under 1 %';

@@ -2,7 +2,7 @@ import { type Footprint, footprint } from '../ground/footprint';
 
 export type Units = 'metric' | 'imperial';
 
-/** Tenths of a millimetre: exact for centimetres, and for inches (254) down to their halves, quarters and tenths. */
+/** Tenths of a millimetre, to quarters of one: exact for centimetres, and for inches (254) down to their eighths. */
 export type TenthMm = number;
 
 const cm = 100;
@@ -10,13 +10,15 @@ const inch = 254;
 const foot = 12 * inch;
 const mostTenthMm = 1000 * 100 * cm;
 
-export type TypedLength = { readonly ok: true; readonly tenthMm: TenthMm } | { readonly ok: false; readonly code: 'empty' | 'not-a-length' | 'too-long' };
+export type TypedLength =
+  | { readonly ok: true; readonly tenthMm: TenthMm }
+  | { readonly ok: false; readonly code: 'empty' | 'not-a-length' | 'too-long' };
 
 /**
- * A length as growers type it: `3.6 m`, `360 cm`, `360`, `3m60`, `12 ft 6 in`, `12' 6"`, `12'6`, `12 6`, `6 ½ in`.
+ * A length as growers type it: `3.6 m`, `360 cm`, `360`, `3m60`, `12 ft 6 in`, `12' 6"`, `12'6`, `12 6`, `6 ½ in`, `12 1/2 ft`.
  *
  * Method: units written down win; a bare number is centimetres from 20 on and metres below for metric members, feet for
- * imperial ones, and two bare numbers are feet and inches.
+ * imperial ones, and two bare numbers are feet and inches. What could be read two ways (3m6, 1,000 m) is refused.
  *
  * @param units  what the member measures in
  * @returns      tenths of a millimetre, ≥ 0, or why it is no length; never negative, at most 1,000 m
@@ -28,24 +30,36 @@ export function parseLength(text: string, units: Units): TypedLength {
   if (plain === '') return { ok: false, code: 'empty' };
   const tenthMm = metric(plain, units) ?? imperial(plain, units);
   if (tenthMm === null) return { ok: false, code: 'not-a-length' };
-  return tenthMm > mostTenthMm ? { ok: false, code: 'too-long' } : { ok: true, tenthMm: Math.round(tenthMm) };
+  return tenthMm > mostTenthMm ? { ok: false, code: 'too-long' } : { ok: true, tenthMm: Math.round(tenthMm * 4) / 4 };
 }
 
-const fractions: Readonly<Record<string, string>> = { '½': '.5', '¼': '.25', '¾': '.75' };
+// A whole number before a fraction belongs to it: 6 ½ and 6 1/2 are 6.5.
+const fraction = /(?:(\d+) )?(?<![\d.])(\d{1,2})[/\u2044](2|3|4|8|16)(?!\d)/g;
 
 function plainer(text: string): string {
   return text
     .trim()
     .toLowerCase()
-    .replace(/\s*([½¼¾])/g, (_, mark: string) => fractions[mark] ?? '')
-    .replace(/[′’‘]/g, "'")
-    .replace(/[″”“]|''/g, '"')
-    .replace(/(\d),(\d)/g, '$1.$2');
+    .replace(/(\d?)([½¼¾⅛⅜⅝⅞⅓⅔])/g, (_, before: string, mark: string) => `${before} ${mark}`)
+    .normalize('NFKC')
+    .replace(/\s+/g, ' ')
+    .trim()
+    .replace(fraction, (_, whole: string | undefined, part: string, of: string) =>
+      decimal(Number(whole ?? 0) + Number(part) / Number(of)),
+    )
+    .replace(/[′’‘`]/g, "'")
+    .replace(/''|[″”“]/g, '"')
+    .replace(/(ft|feet|foot|') ?[-–,] ?(?=\d)/g, '$1 ')
+    .replace(/(\d),(\d{1,2})(?!\d)/g, '$1.$2');
+}
+
+function decimal(value: number): string {
+  return String(Number(value.toFixed(4)));
 }
 
 function metric(text: string, units: Units): number | null {
-  const split = /^(\d{1,4})\s*m\s*(\d{1,2})(?:\s*cm)?$/.exec(text);
-  if (split) return Number(split[1]) * 100 * cm + Number(split[2]) * cm;
+  const split = /^(\d{1,4}) ?m ?(?:(\d{2})|(\d{1,2}) ?cm)$/.exec(text);
+  if (split) return Number(split[1]) * 100 * cm + Number(split[2] ?? split[3]) * cm;
   const one = /^(\d{0,7}(?:\.\d{1,4})?)\s*(m|cm|mm|metres?|meters?)?$/.exec(text);
   if (!one?.[1] || (one[2] === undefined && units === 'imperial')) return null;
   const value = Number(one[1]);
@@ -58,7 +72,10 @@ function metric(text: string, units: Units): number | null {
 function imperial(text: string, units: Units): number | null {
   const inches = /^(\d{0,5}(?:\.\d{1,4})?)\s*(?:in|ins|inch|inches|")$/.exec(text);
   if (inches?.[1]) return Number(inches[1]) * inch;
-  const marked = /^(\d{0,5}(?:\.\d{1,4})?)\s*(?:ft|feet|foot|')\s*(?:(\d{1,2}(?:\.\d{1,4})?)\s*(?:in|ins|inch|inches|")?)?$/.exec(text);
+  const marked =
+    /^(\d{0,5}(?:\.\d{1,4})?)\s*(?:ft|feet|foot|')\s*(?:(\d{1,2}(?:\.\d{1,4})?)\s*(?:in|ins|inch|inches|")?)?$/.exec(
+      text,
+    );
   const bare = units === 'imperial' ? /^(\d{1,5}(?:\.\d{1,4})?)(?:\s+(\d{1,2}(?:\.\d{1,4})?))?$/.exec(text) : null;
   const found = marked ?? bare;
   if (!found?.[1]) return null;
@@ -84,9 +101,11 @@ export function footprintOfEdges(typed: { x: TenthMm; y: TenthMm; width: TenthMm
 /**
  * A length of whole centimetres in a member's units.
  *
+ * @throws RangeError below 0, or on no number
  * @example formatLength(360, 'metric') → '3.60 m'; formatLength(366, 'imperial') → '12 ft 0 in'
  */
 export function formatLength(lengthCm: number, units: Units): string {
+  if (!Number.isFinite(lengthCm) || lengthCm < 0) throw new RangeError(`a length is a number from 0: ${lengthCm}`);
   if (units === 'metric') return `${(lengthCm / 100).toFixed(2)} m`;
   const inches = Math.round((lengthCm * cm) / inch);
   return `${Math.floor(inches / 12)} ft ${inches % 12} in`;

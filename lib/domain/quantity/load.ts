@@ -10,12 +10,19 @@ export type AmountUnit = 'loads' | 'm3' | 'tonnes';
  * @source              1 m³ = 1,000 L; 1 t = 1,000,000 g
  * @example             1 m³ at 85 L a barrow → 11 loads (11.76)
  */
-export function loadsIn(amount: { readonly thousandths: number; readonly unit: AmountUnit }, barrowLitres: number, densityGPerL: number): number {
+export function loadsIn(
+  amount: { readonly thousandths: number; readonly unit: AmountUnit },
+  barrowLitres: number,
+  densityGPerL: number,
+): number {
   const { thousandths, unit } = amount;
   for (const value of [thousandths, barrowLitres, densityGPerL])
     if (!Number.isSafeInteger(value) || value < 0) throw new RangeError(`whole numbers are wanted: ${value}`);
-  if (barrowLitres === 0 || densityGPerL === 0) throw new RangeError('a barrow holds something, and material weighs something');
+  if (barrowLitres === 0 || densityGPerL === 0)
+    throw new RangeError('a barrow holds something, and material weighs something');
   if (unit === 'loads') return Math.floor(thousandths / 1000);
+  // Beyond this the arithmetic would not be exact; it is 9,000 million tonnes.
+  if (!Number.isSafeInteger(thousandths * 1000)) throw new RangeError(`no heap is so large: ${thousandths}`);
   if (unit === 'm3') return Math.floor(thousandths / barrowLitres);
   return Math.floor((thousandths * 1000) / (barrowLitres * densityGPerL));
 }

@@ -1,0 +1,51 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { areaOfQuarterRodsCm2, formatArea, formatRods, percent } from './area';
+
+test('rods are printed by the quarter', () => {
+  expect([1, 2, 3, 4, 5, 6, 40, 42].map(formatRods)).toEqual([
+    '¼ rod',
+    '½ rod',
+    '¾ rod',
+    '1 rod',
+    '1¼ rods',
+    '1½ rods',
+    '10 rods',
+    '10½ rods',
+  ]);
+});
+
+test('rods grow in step, within the half square centimetre of rounding', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 100_000 }), fc.integer({ min: 1, max: 100_000 }), (a, b) => {
+      expect(
+        Math.abs(areaOfQuarterRodsCm2(a + b) - areaOfQuarterRodsCm2(a) - areaOfQuarterRodsCm2(b)),
+      ).toBeLessThanOrEqual(1);
+    }),
+  );
+});
+
+test.each([0, -4, 1.5, Number.NaN, Number.POSITIVE_INFINITY])('%s quarter rods are refused', (quarterRods) => {
+  expect(() => areaOfQuarterRodsCm2(quarterRods)).toThrow(RangeError);
+  expect(() => formatRods(quarterRods)).toThrow(RangeError);
+});
+
+test('areas to a tenth below a hundred, whole above', () => {
+  expect(formatArea(12_345, 'metric')).toBe('1.2 m²');
+  expect(formatArea(1_234_500, 'metric')).toBe('123 m²');
+  expect(formatArea(2_529_285, 'imperial')).toBe('2,722 sq ft');
+  expect(() => formatArea(-1, 'metric')).toThrow(RangeError);
+  expect(() => formatArea(Number.NaN, 'imperial')).toThrow(RangeError);
+});
+
+test('something is never 0 %, and less than all never 100 %', () => {
+  expect([percent(0, 9), percent(1, 1000), percent(1, 3), percent(999, 1000), percent(9, 9)]).toEqual([
+    '0 %',
+    'under 1 %',
+    '33 %',
+    'over 99 %',
+    '100 %',
+  ]);
+  expect(percent(0, 0)).toBe('–');
+  expect(() => percent(Number.NaN, 1)).toThrow(RangeError);
+});
