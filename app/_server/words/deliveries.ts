@@ -1,6 +1,34 @@
-import type { Words } from './shape';
 import type { DeliveriesRefusal } from '@/lib/usecases/refusals/deliveries';
+import type { Words } from './shape';
+
+const states: Record<string, string> = {
+  planned: 'planned and not yet open for booking',
+  open: 'open for booking',
+  closed: 'closed for booking',
+  tipped: 'tipped and measured',
+  shared: 'shared out',
+  collecting: 'being collected',
+  settled: 'settled',
+  called_off: 'called off',
+};
 
 export const deliveriesWords: Words<DeliveriesRefusal> = {
-  'not-yet': () => 'That cannot be done yet.',
+  'step-not-now': ({ state = '' }) => `That cannot be done now: the delivery is ${states[state] ?? state}.`,
+  'booking-closed': ({ at }) => `Booking closed at ${at}. Ask the secretary whether loads are left over once the heap is shared out.`,
+  'above-cap': ({ cap }) => `The society’s limit for this delivery is ${cap} loads a holding. Ask for ${cap} or fewer.`,
+  'asks-nothing': () => 'Ask for at least one load, or withdraw the booking.',
+  'material-unknown': () => 'Choose a material from the list.',
+  'density-out-of-range': ({ least, most }) => `Give a density from ${least} to ${most} grams a litre.`,
+  'days-out-of-order': () => 'Collecting must end on the day it arrives or later.',
+  'closing-in-the-past': () => 'That closing time has passed already. Give a later one.',
+  'no-site': () => 'The society has no site yet. Add one under plots first.',
+  'another-unsettled': ({ name }) => `“${name}” of the same material is not settled yet, and credits carry over. Settle it first.`,
+  'measure-below-collected': ({ collected }) => `${collected} loads are ticked off already, so the heap held at least that.`,
+  'confirmed-already': () => 'This share-out is confirmed already. Nothing was changed.',
+  'nothing-booked': () => 'Nobody has booked, so there is nothing to share out.',
+  'above-share': ({ left }) => (Number(left) > 0 ? `Only ${left} of this share are left to tick off.` : 'This share is collected in full. The secretary can enter loads taken beyond it.'),
+  'above-heap': ({ left }) => `Only ${left} loads of the heap are left. If that is wrong, measure the heap again.`,
+  'nothing-to-undo': () => 'There is no tick to undo.',
+  'too-late-to-undo': ({ minutes }) => `A tick can be undone for ${minutes} minutes. Ask the gate helper or the secretary.`,
+  'shares-outstanding': ({ count }) => `${count} shares are neither collected nor given up. Tick them off, or mark them given up.`,
 };

@@ -1,2 +1,20 @@
 /** Why something about deliveries was not done. */
-export type DeliveriesRefusal = 'not-yet';
+export type DeliveriesRefusal =
+  | 'step-not-now'
+  | 'booking-closed'
+  | 'above-cap'
+  | 'asks-nothing'
+  | 'material-unknown'
+  | 'density-out-of-range'
+  | 'days-out-of-order'
+  | 'closing-in-the-past'
+  | 'no-site'
+  | 'another-unsettled'
+  | 'measure-below-collected'
+  | 'confirmed-already'
+  | 'nothing-booked'
+  | 'above-share'
+  | 'above-heap'
+  | 'nothing-to-undo'
+  | 'too-late-to-undo'
+  | 'shares-outstanding';

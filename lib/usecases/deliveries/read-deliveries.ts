@@ -1,0 +1,184 @@
+import 'server-only';
+import { z } from 'zod';
+import { type BookingRecord, bookingOfHolding, bookingsOf } from '@/lib/data/booking';
+import { creditedMaterials, creditsOf } from '@/lib/data/credit';
+import { deliveriesOf, deliveryById, type DeliveryRecord, shareOutRecordOf, unloadersOf } from '@/lib/data/delivery';
+import { type HoldingOnDay, holdingsOfMember, holdingsOn } from '@/lib/data/holding';
+import { memberById, membersOn } from '@/lib/data/member';
+import { materialOf } from '@/lib/domain/catalogue/materials';
+import { canBook } from '@/lib/domain/policy/holding';
+import { canEnter, canRunSociety, canTickOffForOthers } from '@/lib/domain/policy/standing';
+import { canonicalBookings } from '@/lib/domain/sharing/lot';
+import { type Place, queueOf } from '@/lib/domain/sharing/queue';
+import { shareOut } from '@/lib/domain/sharing/share-out';
+import { query, type ReadContext } from '../operation';
+import { NotFound } from '../refusal';
+import { needsForDelivery } from './book-loads';
+import { asRecord, frozenClaims } from './claims';
+
+const one = z.object({ deliveryId: z.uuid() });
+
+async function found({ db, scope, now }: ReadContext, deliveryId: string): Promise<DeliveryRecord> {
+  const delivery = await deliveryById(db, scope, deliveryId, now);
+  if (!delivery || (delivery.state === 'planned' && !canRunSociety(scope))) throw new NotFound();
+  return delivery;
+}
+
+function titled(delivery: DeliveryRecord) {
+  return { ...delivery, material: materialOf(delivery.materialKey)?.name ?? delivery.materialKey };
+}
+
+/** The society's deliveries, and what one's own holdings have on each. */
+export const listDeliveries = query({
+  name: 'list-deliveries',
+  allow: canEnter,
+  input: z.object({}),
+  read: async ({ db, scope, now, today }) => {
+    const mine = await holdingsOfMember(db, scope, scope.memberId, today);
+    const deliveries = (await deliveriesOf(db, scope, now)).filter(({ state }) => state !== 'planned' || canRunSociety(scope));
+    const rows = await Promise.all(
+      deliveries.map(async (delivery) => {
+        const bookings = await Promise.all(mine.map(({ id }) => bookingOfHolding(db, scope, delivery.id, id)));
+        return { ...titled(delivery), mine: bookings.filter((booking) => booking !== null && !booking.withdrawn).map((booking) => booking as BookingRecord) };
+      }),
+    );
+    return { deliveries: rows, timeZone: scope.timeZone, today };
+  },
+});
+
+/** A delivery as a member sees it: its facts, what their ground needs of it, their booking or share. */
+export const readDelivery = query({
+  name: 'read-delivery',
+  allow: canEnter,
+  input: one,
+  read: async (context, { deliveryId }) => {
+    const { db, scope, today } = context;
+    const delivery = await found(context, deliveryId);
+    const mine = (await holdingsOfMember(db, scope, scope.memberId, today)).filter(({ plots }) => plots.length);
+    const needs = await needsForDelivery({ tx: db, scope, today }, delivery, mine);
+    const bookings = await bookingsOf(db, scope, deliveryId);
+    const keyHolder = delivery.keyHolderId ? await memberById(db, scope, delivery.keyHolderId, today) : null;
+    const unloaders = await unloadersOf(db, scope, deliveryId);
+    return {
+      delivery: titled(delivery),
+      timeZone: scope.timeZone,
+      units: scope.units,
+      today,
+      keyHolder: keyHolder?.name ?? null,
+      unloaders: unloaders.map(({ name }) => name),
+      iUnload: unloaders.some(({ id }) => id === scope.memberId),
+      totals: { claims: bookings.length, asked: sum(bookings, 'asked'), need: sum(bookings, 'needLoads') },
+      claims: mine.map((holding) => ({
+        holding,
+        mayBook: canBook(scope, holding),
+        need: needs.get(holding.id) ?? null,
+        booking: bookings.find(({ holdingId }) => holdingId === holding.id) ?? null,
+      })),
+      runs: canRunSociety(scope),
+      ticks: canTickOffForOthers(scope),
+    };
+  },
+});
+
+function sum(bookings: readonly BookingRecord[], key: 'asked' | 'needLoads'): number {
+  return bookings.reduce((total, booking) => total + booking[key], 0);
+}
+
+/** One line of the shares: whose it is, what was asked, needed and given, and why. */
+export type ShareLine = {
+  readonly bookingId: string;
+  readonly holding: HoldingOnDay;
+  readonly asked: number;
+  readonly need: number;
+  readonly share: number;
+  readonly dueMillionths: number;
+  readonly creditBeforeMillionths: number;
+  readonly creditAfterMillionths: number;
+  readonly reason: ReturnType<typeof shareOut>['shares'][number]['reason'];
+  readonly collectedLoads: number;
+  readonly beyondLoads: number;
+  readonly gaveUp: boolean;
+};
+
+/** The whole share-out, provisional or confirmed: the queue, the lot, every share and credit. Only once the lot is revealed. */
+export const readQueue = query({
+  name: 'read-queue',
+  allow: canEnter,
+  input: one,
+  read: async (context, { deliveryId }) => {
+    const { db, scope, today } = context;
+    const delivery = await found(context, deliveryId);
+    if (!delivery.lot?.bytesHex) return { delivery: titled(delivery), today, result: null };
+    const bookings = await bookingsOf(db, scope, deliveryId);
+    const record = asRecord(await shareOutRecordOf(db, scope, deliveryId));
+    const { claims, frozen, seed } = await frozenClaims(db, scope, delivery, bookings, record);
+    const loads = delivery.heapLoads ?? delivery.expectedLoads;
+    const result = shareOut({ loads, claims, lotSeed: seed });
+    const holdings = await holdingsById(context, bookings);
+    const byId = new Map(bookings.map((booking) => [booking.id, booking]));
+    const credits = new Map(claims.map(({ id, creditMillionths }) => [id, creditMillionths]));
+    const lines = result.shares.flatMap((share): ShareLine[] => {
+      const booking = byId.get(share.id);
+      const holding = booking && holdings.get(booking.holdingId);
+      if (!booking || !holding) return [];
+      const { asked, needLoads: need, collectedLoads, beyondLoads, gaveUp } = booking;
+      return [{ ...share, bookingId: share.id, holding, asked, need, collectedLoads, beyondLoads, gaveUp, creditBeforeMillionths: credits.get(share.id) ?? 0 }];
+    });
+    const places: Place[] = queueOf(claims.map(({ collected: _, ...claim }) => claim), seed, Math.min(loads, 2000));
+    return {
+      delivery: titled(delivery),
+      today,
+      mine: (await holdingsOfMember(db, scope, scope.memberId, today)).map(({ id }) => id),
+      result: { lines, places, ended: result.ended, lotOrder: result.lotOrder, method: result.method, seed, loads, provisional: record === null, canonical: canonicalBookings(deliveryId, frozen) },
+    };
+  },
+});
+
+async function holdingsById({ db, scope, today }: ReadContext, bookings: readonly BookingRecord[]): Promise<ReadonlyMap<string, HoldingOnDay>> {
+  const booked = new Set(bookings.map(({ holdingId }) => holdingId));
+  return new Map((await holdingsOn(db, scope, today)).filter(({ id }) => booked.has(id)).map((holding) => [holding.id, holding]));
+}
+
+/** The secretary's and the gate helper's sheet: every holding, its booking, what it needs, and how it stands. */
+export const readGateList = query({
+  name: 'read-gate-list',
+  allow: canTickOffForOthers,
+  input: one,
+  read: async (context, { deliveryId }) => {
+    const { db, scope, today } = context;
+    const delivery = await found(context, deliveryId);
+    const [holdings, bookings] = await Promise.all([holdingsOn(db, scope, today), bookingsOf(db, scope, deliveryId)]);
+    const needs = await needsForDelivery({ tx: db, scope, today }, delivery, holdings);
+    const byHolding = new Map(bookings.map((booking) => [booking.holdingId, booking]));
+    return {
+      delivery: titled(delivery),
+      timeZone: scope.timeZone,
+      society: scope.societyName,
+      today,
+      runs: canRunSociety(scope),
+      members: (await membersOn(db, scope, today)).filter(({ leftOn }) => !leftOn).map(({ id, name }) => ({ id, name })),
+      rows: holdings.map((holding) => ({ holding, need: needs.get(holding.id)?.loads ?? 0, booking: byHolding.get(holding.id) ?? null })),
+    };
+  },
+});
+
+/** Credits by material and holding, the lapsed line, and the largest on the site. */
+export const readCredits = query({
+  name: 'read-credits',
+  allow: canEnter,
+  input: z.object({}),
+  read: async ({ db, scope, today }) => {
+    const materials = await creditedMaterials(db, scope);
+    const holdings = new Map((await holdingsOn(db, scope, today)).map((holding) => [holding.id, holding]));
+    return Promise.all(
+      materials.map(async (key) => {
+        const credits = await creditsOf(db, scope, key);
+        const rows = [...credits].filter(([, millionths]) => millionths !== 0).map(([holdingId, millionths]) => ({
+          plots: holdings.get(holdingId)?.plots.map(({ number }) => number).join(', ') ?? 'lapsed',
+          millionths,
+        }));
+        return { key, name: materialOf(key)?.name ?? key, rows: rows.sort((a, b) => b.millionths - a.millionths) };
+      }),
+    );
+  },
+});
