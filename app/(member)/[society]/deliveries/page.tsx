@@ -4,7 +4,7 @@ import { ask } from '@/app/_server/caller';
 import { Empty, PageHead, Sheet } from '@/app/_ui/sheet';
 import { Table } from '@/app/_ui/table';
 import { listDeliveries } from '@/lib/usecases/deliveries/read-deliveries';
-import { dayWords, loadsWords, stateWords, whenWords } from './_parts/words';
+import { dayWords, loadsWords, stateWords, whenWords } from '@/app/_ui/delivery-words';
 
 export const metadata: Metadata = { title: 'Deliveries' };
 

@@ -9,7 +9,7 @@ import { Caution, Empty, PageHead, Reason, Sheet } from '@/app/_ui/sheet';
 import { formatMass } from '@/lib/domain/quantity/load';
 import { readDelivery } from '@/lib/usecases/deliveries/read-deliveries';
 import { unloadAction, bookAction, withdrawAction } from '../actions';
-import { dayWords, loadsWords, reasonWords, stateWords, whenWords } from '../_parts/words';
+import { dayWords, loadsWords, reasonWords, stateWords, whenWords } from '@/app/_ui/delivery-words';
 
 export const metadata: Metadata = { title: 'Delivery' };
 

@@ -3,7 +3,7 @@ import { ask } from '@/app/_server/caller';
 import { Empty, PageHead, Sheet } from '@/app/_ui/sheet';
 import { Table } from '@/app/_ui/table';
 import { readCredits } from '@/lib/usecases/deliveries/read-deliveries';
-import { creditWords } from '../_parts/words';
+import { creditWords } from '@/app/_ui/delivery-words';
 
 export const metadata: Metadata = { title: 'Credits' };
 

@@ -5,7 +5,7 @@ import { PrintButton } from '@/app/_ui/print-button';
 import { Empty, PageHead, Reason, Sheet } from '@/app/_ui/sheet';
 import { Table } from '@/app/_ui/table';
 import { readQueue } from '@/lib/usecases/deliveries/read-deliveries';
-import { creditWords, loadsWords, reasonWords } from '../../_parts/words';
+import { creditWords, loadsWords, reasonWords } from '@/app/_ui/delivery-words';
 
 export const metadata: Metadata = { title: 'The queue' };
 

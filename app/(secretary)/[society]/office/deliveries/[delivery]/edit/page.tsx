@@ -1,0 +1,26 @@
+import { randomUUID } from 'node:crypto';
+import type { Metadata } from 'next';
+import { ask } from '@/app/_server/caller';
+import { Form } from '@/app/_ui/form';
+import { PageHead, Sheet } from '@/app/_ui/sheet';
+import { readGateList } from '@/lib/usecases/deliveries/read-deliveries';
+import { FactsFields } from '../../_parts/facts-fields';
+import { changeAction } from '../../actions';
+import { wallTime } from '../../_parts/wall-time';
+
+export const metadata: Metadata = { title: 'Change a delivery' };
+
+export default async function EditPage({ params }: { params: Promise<{ society: string; delivery: string }> }) {
+  const { society, delivery: deliveryId } = await params;
+  const { delivery, members, timeZone } = await ask(readGateList, society, { deliveryId });
+  return (
+    <>
+      <PageHead title={`Change: ${delivery.name}`} />
+      <Sheet title="The load">
+        <Form action={changeAction.bind(null, society, deliveryId)} writeId={randomUUID()} submit="Save">
+          <FactsFields given={{ ...delivery, closesAt: wallTime(delivery.closesAt, timeZone) }} members={members} />
+        </Form>
+      </Sheet>
+    </>
+  );
+}

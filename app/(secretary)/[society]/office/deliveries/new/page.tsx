@@ -1,0 +1,25 @@
+import { randomUUID } from 'node:crypto';
+import type { Metadata } from 'next';
+import { ask } from '@/app/_server/caller';
+import { Form } from '@/app/_ui/form';
+import { PageHead, Sheet } from '@/app/_ui/sheet';
+import { listMembers } from '@/lib/usecases/members/list-members';
+import { FactsFields } from '../_parts/facts-fields';
+import { planAction } from '../actions';
+
+export const metadata: Metadata = { title: 'Plan a delivery' };
+
+export default async function NewDeliveryPage({ params }: { params: Promise<{ society: string }> }) {
+  const { society } = await params;
+  const members = (await ask(listMembers, society)).filter(({ leftOn }) => !leftOn);
+  return (
+    <>
+      <PageHead title="Plan a delivery" lead="Nobody sees it before you open it for booking." />
+      <Sheet title="The load">
+        <Form action={planAction.bind(null, society)} writeId={randomUUID()} submit="Plan it">
+          <FactsFields given={{ closesAt: '' }} members={members} />
+        </Form>
+      </Sheet>
+    </>
+  );
+}
