@@ -56,7 +56,7 @@ function PlotDrawing({ plot, unit }: { plot: Placed; unit: number }) {
   const [labelX, labelY] = [plot.label.xCm, plot.label.yCm];
   const wide = plot.number.length * unit * 0.75 + unit * 0.8;
   return (
-    <g>
+    <g data-mine={plot.mine || undefined}>
       <polygon
         points={outline.map(({ xCm, yCm }) => `${xCm},${yCm}`).join(' ')}
         fill="var(--sheet)"

@@ -81,3 +81,9 @@ export function sitesOf(db: Db, scope: Scope) {
 export function siteById(db: Db, scope: Scope, id: string) {
   return db.site.findFirst({ where: { id, societyId: scope.societyId }, select: { id: true, name: true } });
 }
+
+/** Make a site. */
+export async function createSite(tx: Tx, scope: Scope, name: string): Promise<string> {
+  const { id } = await tx.site.create({ data: { societyId: scope.societyId, name }, select: { id: true } });
+  return id;
+}

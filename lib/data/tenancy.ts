@@ -72,3 +72,26 @@ export async function tenanciesOfPlot(db: Db, scope: Scope, plotId: string) {
     holders: [...new Set(holding.members.map(({ member }) => member.name))],
   }));
 }
+
+/** Name who alone books for a holding, or let any of its holders. */
+export async function nameBooker(tx: Tx, scope: Scope, holdingId: string, memberId: string | null): Promise<void> {
+  await tx.holding.updateMany({ where: { id: holdingId, societyId: scope.societyId }, data: { bookerMemberId: memberId } });
+}
+
+/** Change who holds a holding's ground from a day on. */
+export async function changeHolders(tx: Tx, scope: Scope, holdingId: string, given: { leave: readonly string[]; join: readonly string[]; from: CalendarDate }): Promise<void> {
+  const { societyId } = scope;
+  const { leave, join, from } = given;
+  await tx.holdingMember.updateMany({ where: { societyId, holdingId, memberId: { in: [...leave] }, untilOn: null }, data: { untilOn: toDbDay(from) } });
+  await tx.holdingMember.createMany({ data: join.map((memberId) => ({ societyId, holdingId, memberId, fromOn: toDbDay(from) })) });
+}
+
+/** A holding of today with exactly these holders, so that a household keeps one claim for all its plots. */
+export async function holdingWithMembers(db: Db, scope: Scope, memberIds: readonly string[], day: CalendarDate): Promise<string | null> {
+  const rows = await db.holding.findMany({
+    where: { societyId: scope.societyId, endedOn: null, tenancies: { some: heldOn(day) }, members: { some: { memberId: memberIds[0] ?? '', ...heldOn(day) } } },
+    include: { members: { where: heldOn(day) } },
+  });
+  const wanted = memberIds.toSorted().join();
+  return rows.find(({ members }) => members.map(({ memberId }) => memberId).sort().join() === wanted)?.id ?? null;
+}

@@ -186,3 +186,65 @@ function passesThrough(a: Point, b: Point, { xCm, yCm, widthCm, lengthCm }: Foot
   }
   return enter < leave;
 }
+
+/**
+ * Join two plots along a boundary that they share, corner for corner.
+ *
+ * @param nearCm  how far the corners of the shared boundary may lie apart [cm]
+ * @returns       the boundary of both together, or null where they share no whole side
+ * @example       two 10 m squares side by side → one 20 × 10 m rectangle
+ */
+export function joinPolygons(a: Polygon, b: Polygon, nearCm: number): Polygon | null {
+  const near = (p: Point | undefined, q: Point | undefined) => p !== undefined && q !== undefined && Math.abs(p.xCm - q.xCm) <= nearCm && Math.abs(p.yCm - q.yCm) <= nearCm;
+  for (const other of [b, b.toReversed()])
+    for (const [i, [p, q]] of sides(a).entries())
+      for (const [j, [r, s]] of sides(other).entries())
+        if (near(p, s) && near(q, r)) {
+          const rest = rotated(other, j + 2).slice(0, other.length - 2);
+          const joined = [...a.slice(0, i + 1), ...rest, ...a.slice(i + 1)];
+          return isSimple(joined) ? straightened(joined) : null;
+        }
+  return null;
+}
+
+function rotated(polygon: Polygon, by: number): Point[] {
+  return polygon.map((_, at) => polygon[(at + by) % polygon.length] as Point);
+}
+
+// Corners on a straight side are no corners.
+function straightened(polygon: Polygon): Polygon {
+  return polygon.filter((point, at) => {
+    const [before, after] = [polygon[(at + polygon.length - 1) % polygon.length] as Point, polygon[(at + 1) % polygon.length] as Point];
+    return side(before, after, point) !== 0;
+  });
+}
+
+/**
+ * Whether two boundaries run over each other by more than a little.
+ *
+ * Method: sides that cross are an overlap, unless both crossing sides end within the tolerance of the other boundary; so is
+ * one plot that holds a corner, or the middle, of the other deeper than the tolerance.
+ *
+ * @param nearCm  overlap that is forgiven [cm]
+ * @example       two 10 m squares 5 m apart on one axis → true; side by side → false
+ */
+export function polygonsOverlap(a: Polygon, b: Polygon, nearCm: number): boolean {
+  const deep = (inner: Polygon, outer: Polygon) =>
+    [...inner, middle(inner)].some((point) => holds(outer, point) && sides(outer).every(([c, d]) => distanceTo(c, d, point) > nearCm));
+  if (deep(a, b) || deep(b, a)) return true;
+  const shallow = (from: Point, to: Point, other: Polygon) => [from, to].some((point) => sides(other).some(([c, d]) => distanceTo(c, d, point) <= nearCm));
+  return sides(a).some(([p, q]) =>
+    sides(b).some(([r, s]) => side(p, q, r) * side(p, q, s) < 0 && side(r, s, p) * side(r, s, q) < 0 && !shallow(p, q, b) && !shallow(r, s, a)),
+  );
+}
+
+function middle(polygon: Polygon): Point {
+  const mean = (axis: Axis) => Math.round(polygon.reduce((sum, point) => sum + along(point, axis), 0) / polygon.length);
+  return { xCm: mean('x'), yCm: mean('y') };
+}
+
+function distanceTo(a: Point, b: Point, p: Point): number {
+  const [dx, dy] = [b.xCm - a.xCm, b.yCm - a.yCm];
+  const share = Math.max(0, Math.min(1, ((p.xCm - a.xCm) * dx + (p.yCm - a.yCm) * dy) / (dx * dx + dy * dy || 1)));
+  return Math.hypot(p.xCm - a.xCm - share * dx, p.yCm - a.yCm - share * dy);
+}

@@ -1,0 +1,47 @@
+'use server';
+
+import { submitForm } from '@/app/_server/form-action';
+import type { FormState } from '@/app/_ui/form-state';
+import { importPlots } from '@/lib/usecases/plots/import-plots';
+import { addPlot, addSite, drawPlot, halvePlot, joinPlots } from '@/lib/usecases/plots/keep-plots';
+import { changeHolders, endTenancy, letPlot, nameBooker } from '@/lib/usecases/plots/keep-tenancies';
+
+export async function addSiteAction(slug: string, _: FormState, form: FormData): Promise<FormState> {
+  return submitForm(addSite, { slug, form, done: () => ({ message: 'Added.' }) });
+}
+
+export async function addPlotAction(slug: string, _: FormState, form: FormData): Promise<FormState> {
+  return submitForm(addPlot, { slug, form, done: () => ({ message: 'Added. It can be drawn and let now.' }) });
+}
+
+export async function importPlotsAction(slug: string, _: FormState, form: FormData): Promise<FormState> {
+  return submitForm(importPlots, { slug, form, done: ({ plots, members }) => ({ message: `${plots} plots and ${members} members taken in.` }) });
+}
+
+export async function drawPlotAction(slug: string, plotId: string, _: FormState, form: FormData): Promise<FormState> {
+  return submitForm(drawPlot, { slug, form, fixed: { plotId }, done: () => ({ message: 'Drawn.' }) });
+}
+
+export async function letPlotAction(slug: string, plotId: string, _: FormState, form: FormData): Promise<FormState> {
+  return submitForm(letPlot, { slug, form, fixed: { plotId }, done: () => ({ message: 'Let. They are told where they can be mailed.' }) });
+}
+
+export async function endTenancyAction(slug: string, plotId: string, _: FormState, form: FormData): Promise<FormState> {
+  return submitForm(endTenancy, { slug, form, fixed: { plotId }, done: ({ holdingEnds }) => ({ message: holdingEnds ? 'Ended. It was their last plot, so their credit lapses.' : 'Ended.' }) });
+}
+
+export async function nameBookerAction(slug: string, holdingId: string, _: FormState, form: FormData): Promise<FormState> {
+  return submitForm(nameBooker, { slug, form, fixed: { holdingId }, done: () => ({ message: 'Set; they are told.' }) });
+}
+
+export async function changeHoldersAction(slug: string, holdingId: string, _: FormState, form: FormData): Promise<FormState> {
+  return submitForm(changeHolders, { slug, form, fixed: { holdingId }, done: () => ({ message: 'Set; they are told.' }) });
+}
+
+export async function halvePlotAction(slug: string, plotId: string, _: FormState, form: FormData): Promise<FormState> {
+  return submitForm(halvePlot, { slug, form, fixed: { plotId }, done: () => ({ redirectTo: `/${slug}/office/plots` }) });
+}
+
+export async function joinPlotsAction(slug: string, plotId: string, _: FormState, form: FormData): Promise<FormState> {
+  return submitForm(joinPlots, { slug, form, fixed: { plotId }, done: () => ({ redirectTo: `/${slug}/office/plots` }) });
+}
