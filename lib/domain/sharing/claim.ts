@@ -14,20 +14,19 @@ export type Claim = {
 /** One whole load in the unit that credit is kept in. */
 export const loadMillionths = 1_000_000;
 
-/** The loads of a claim that stand for need, and those that are wanted beyond it. */
-export function places({ asked, need }: Claim): { needs: number; wants: number } {
-  const needs = Math.min(asked, need);
-  return { needs, wants: asked - needs };
-}
+// Half of what a number holds exactly, so that a credit and a whole heap still add up to the millionth.
+const mostMillionths = 2 ** 52;
 
-/** @throws RangeError on a negative, fractional or repeated value */
+/** @throws RangeError on a negative, fractional or repeated value, or one too great to be exact in millionths */
 export function checkClaims(loads: number, claims: readonly Claim[]): void {
   whole('loads in the heap', loads);
+  if (loads * loadMillionths > mostMillionths) throw new RangeError(`a heap of ${loads} loads is too great to share`);
   for (const { id, asked, need, creditMillionths, collected = 0 } of claims) {
     whole(`asked by ${id}`, asked);
     whole(`need of ${id}`, need);
     whole(`collected by ${id}`, collected);
-    if (!Number.isSafeInteger(creditMillionths)) throw new RangeError(`credit of ${id} is not in whole millionths: ${creditMillionths}`);
+    if (!Number.isSafeInteger(creditMillionths) || Math.abs(creditMillionths) > mostMillionths)
+      throw new RangeError(`credit of ${id} is not in whole millionths: ${creditMillionths}`);
   }
   if (new Set(claims.map(({ id }) => id)).size < claims.length) throw new RangeError('a claim is listed twice');
   const collected = claims.reduce((sum, claim) => sum + (claim.collected ?? 0), 0);
@@ -35,5 +34,6 @@ export function checkClaims(loads: number, claims: readonly Claim[]): void {
 }
 
 function whole(what: string, value: number): void {
-  if (!Number.isSafeInteger(value) || value < 0) throw new RangeError(`${what} is not a whole number of loads: ${value}`);
+  if (!Number.isSafeInteger(value) || value < 0)
+    throw new RangeError(`${what} is not a whole number of loads: ${value}`);
 }

@@ -27,9 +27,12 @@ export function commitmentOf(bytesHex: string): string {
  * Method: the delivery's id on the first line; then one line `id:asked:need:credit` for each booking, credit in whole
  * millionths of a load, lines sorted by id in order of code units; every line ended by a line feed; UTF-8.
  *
+ * @throws RangeError on an id with a colon or a line feed in it, since two sets of bookings could then read the same
  * @example 'd1\na:6:4:0\nb:6:0:-500000\n'
  */
 export function canonicalBookings(deliveryId: string, bookings: readonly LotBooking[]): string {
+  for (const id of [deliveryId, ...bookings.map((booking) => booking.id)])
+    if (/[:\n]/.test(id)) throw new RangeError(`an id may not hold a colon or a line feed: ${JSON.stringify(id)}`);
   const lines = [...bookings]
     .sort((a, b) => (a.id < b.id ? -1 : 1))
     .map(({ id, asked, need, creditMillionths }) => `${id}:${asked}:${need}:${creditMillionths}\n`);
@@ -43,9 +46,13 @@ export function canonicalBookings(deliveryId: string, bookings: readonly LotBook
  * bookings, since their hash was published before. Whoever runs the server knows the bytes and could still cheat.
  *
  * @returns 64 lower-case hexadecimal digits
- * @throws RangeError when bytesHex is not 32 bytes
+ * @throws RangeError when bytesHex is not 32 bytes, or as `canonicalBookings`
  */
-export function lotSeed(given: { readonly bytesHex: string; readonly deliveryId: string; readonly bookings: readonly LotBooking[] }): string {
+export function lotSeed(given: {
+  readonly bytesHex: string;
+  readonly deliveryId: string;
+  readonly bookings: readonly LotBooking[];
+}): string {
   const hash = sha256.create();
   hash.update(checkedBytes(given.bytesHex));
   hash.update(utf8ToBytes(canonicalBookings(given.deliveryId, given.bookings)));
@@ -62,6 +69,7 @@ export function rankOf(seedHex: string, id: string): string {
 }
 
 function checkedBytes(bytesHex: string): Uint8Array {
-  if (!/^[0-9a-f]{64}$/.test(bytesHex)) throw new RangeError('the lot is drawn from 32 bytes in lower-case hexadecimal');
+  if (!/^[0-9a-f]{64}$/.test(bytesHex))
+    throw new RangeError('the lot is drawn from 32 bytes in lower-case hexadecimal');
   return hexToBytes(bytesHex);
 }

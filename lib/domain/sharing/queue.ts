@@ -1,6 +1,5 @@
-import { type Claim, checkClaims, places } from './claim';
-import { rankOf } from './lot';
-import type { Stage } from './share-out';
+import { type Claim, checkClaims } from './claim';
+import { byCreditThenLot, entryOf, type Stage, stages } from './entry';
 
 /** One place in the queue: one load for one claim. */
 export type Place = { readonly position: number; readonly stage: Stage; readonly round: number; readonly id: string };
@@ -17,16 +16,17 @@ export type Place = { readonly position: number; readonly stage: Stage; readonly
  * @example        asked 2 need 1 and asked 1 need 1 → needs 1, needs 1, wants 1
  */
 export function queueOf(claims: readonly Claim[], lotSeed: string, most: number): Place[] {
-  checkClaims(claims.reduce((sum, { collected = 0 }) => sum + collected, most), claims);
-  const order = claims
-    .map((claim) => ({ ...places(claim), id: claim.id, credit: claim.creditMillionths, rank: rankOf(lotSeed, claim.id) }))
-    .sort((a, b) => b.credit - a.credit || (a.rank < b.rank ? -1 : 1));
+  checkClaims(
+    claims.reduce((sum, { collected = 0 }) => sum + collected, most),
+    claims,
+  );
+  const order = claims.map((claim) => entryOf(claim, lotSeed)).sort(byCreditThenLot);
   const queue: Place[] = [];
-  for (const stage of ['needs', 'wants'] as const) {
+  for (const stage of stages) {
     for (let round = 1; queue.length < most; round++) {
-      const taking = order.filter((claim) => claim[stage] >= round).slice(0, most - queue.length);
+      const taking = order.filter((entry) => entry[stage] >= round).slice(0, most - queue.length);
       if (taking.length === 0) break;
-      for (const { id } of taking) queue.push({ position: queue.length + 1, stage, round, id });
+      for (const { claim } of taking) queue.push({ position: queue.length + 1, stage, round, id: claim.id });
     }
   }
   return queue;
