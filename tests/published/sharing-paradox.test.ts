@@ -1,0 +1,30 @@
+import { expect, test } from 'vitest';
+import { shareOut } from '@/lib/domain/sharing/share-out';
+
+// Mathematical Excursions, 4th ed., section 4.1: populations of the census of 1790 by state, as used there for 105 seats;
+// the total of 3,615,922 and the divisor of 34,437.35 that it prints follow from them.
+const census1790 = [
+  236_841, 55_540, 70_835, 278_514, 475_327, 68_705, 141_822, 85_533, 331_591, 179_570, 432_879, 353_523, 206_236,
+  630_560, 68_446,
+];
+
+// After M. Balinski and H. Young: rounding by the largest remainder has the Alabama paradox, one seat more costs somebody
+// a seat. The queue must not.
+test('one load more never costs anybody a load: 1790, in thousands, every heap there can be', () => {
+  const asked = census1790.map((people) => Math.round(people / 1000));
+  const claims = asked.map((loads, at) => ({
+    id: `state-${at}`,
+    asked: loads,
+    need: Math.floor(loads / 2),
+    creditMillionths: ((at * 7) % 5) * 100_000 - 200_000,
+  }));
+  const all = asked.reduce((sum, loads) => sum + loads, 0);
+  let before = asked.map(() => 0);
+  for (let loads = 1; loads <= all; loads++) {
+    const now = shareOut({ loads, claims, lotSeed: '5eed' }).shares.map(({ share }) => share);
+    // Exactly one claim gains exactly one load.
+    expect(now.map((share, at) => share - (before[at] ?? 0)).filter((gain) => gain !== 0)).toEqual([1]);
+    before = now;
+  }
+  expect(before).toEqual(asked);
+});
