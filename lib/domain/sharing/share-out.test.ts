@@ -98,6 +98,30 @@ describe('the last, partial round', () => {
     ]);
     expect(inLotOrder.map((share) => share?.reason)).toMatchObject([{ by: 'lot' }, { by: 'lot' }, { by: 'lot' }]);
   });
+  test('gives leftover millionths in lot order, whoever is owed more', () => {
+    const seeds = Array.from({ length: 20 }, (_, at) => at.toString(16));
+    for (const seed of seeds) {
+      const { shares, lotOrder } = shareOut({
+        loads: 1,
+        claims: claims([1, 1, 3], [1, 1, 2], [1, 1, 1]),
+        lotSeed: seed,
+      });
+      expect(shares.find(({ dueMillionths }) => dueMillionths === 333_334)?.id).toBe(lotOrder[0]);
+    }
+  });
+  test('says lot only between claims that were owed the same', () => {
+    const decided = (loads: number, credits: readonly number[]) =>
+      shareOut({ loads, claims: claims(...credits.map((credit) => [1, 1, credit] as const)), lotSeed })
+        .shares.map(({ reason }) => ('by' in reason ? `${reason.code} by ${reason.by}` : reason.code))
+        .sort();
+    expect(decided(1, [0, 0, -5])).toEqual(['odd-load by lot', 'odd-load-missed by credit', 'odd-load-missed by lot']);
+    expect(decided(2, [5, 0, 0])).toEqual(['odd-load by credit', 'odd-load by lot', 'odd-load-missed by lot']);
+    expect(decided(1, [5, 0, 0])).toEqual([
+      'odd-load by credit',
+      'odd-load-missed by credit',
+      'odd-load-missed by credit',
+    ]);
+  });
   test('changes no credit of those who did not contend', () => {
     const { shares } = shareOut({ loads: 6, claims: claims([1, 1, 7], [4, 4], [4, 4]), lotSeed });
     expect(shares[0]).toMatchObject({
