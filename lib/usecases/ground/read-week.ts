@@ -1,0 +1,86 @@
+import 'server-only';
+import { z } from 'zod';
+import { bedsStanding } from '@/lib/data/bed';
+import { bookingOfHolding } from '@/lib/data/booking';
+import { cropsOf } from '@/lib/data/crop';
+import { deliveriesOf } from '@/lib/data/delivery';
+import { type HoldingOnDay, holdingsOfMember } from '@/lib/data/holding';
+import { plantingsIn } from '@/lib/data/planting';
+import type { CalendarDate } from '@/lib/domain/calendar/calendar-date';
+import type { DeliveryState } from '@/lib/domain/delivery/steps';
+import { overlap } from '@/lib/domain/ground/footprint';
+import { canEnter, canRunSociety } from '@/lib/domain/policy/standing';
+import { needsForDelivery } from '../deliveries/book-loads';
+import { query, type ReadContext } from '../operation';
+import type { HoldingNeed } from './holding-need';
+
+/** One thing that wants doing. All of it is derived: done where it is done. */
+export type Due =
+  | { readonly code: 'book'; readonly deliveryId: string; readonly holdingId: string; readonly name: string; readonly closesAt: Date; readonly need: HoldingNeed; readonly asked: number | null }
+  | { readonly code: 'collect'; readonly deliveryId: string; readonly name: string; readonly loads: number; readonly share: number; readonly by: CalendarDate }
+  | { readonly code: 'draw-beds'; readonly plotId: string; readonly plotNumber: string }
+  | { readonly code: 'record'; readonly plotId: string; readonly plotNumber: string; readonly season: number; readonly beds: readonly string[]; readonly isNext: boolean }
+  | { readonly code: 'run'; readonly deliveryId: string; readonly name: string; readonly step: string };
+
+/** What wants doing this week, most pressing first. */
+export const readWeek = query({
+  name: 'read-week',
+  allow: canEnter,
+  input: z.object({}),
+  read: async (context) => {
+    const { db, scope, today } = context;
+    const holdings = (await holdingsOfMember(db, scope, scope.memberId, today)).filter(({ plots }) => plots.length);
+    const deliveries = await dueOfDeliveries(context, holdings);
+    const ground = await dueOfGround(context, holdings);
+    return { due: [...deliveries, ...ground], today, timeZone: scope.timeZone, units: scope.units, holds: holdings.length > 0 };
+  },
+});
+
+const steps: Partial<Record<DeliveryState, string>> = {
+  planned: 'open it for booking',
+  closed: 'booking has closed; measure the heap when it comes',
+  tipped: 'measured; share it out',
+  shared: 'shared out; it can be collected',
+  collecting: 'being collected; settle it when all is done',
+};
+
+async function dueOfDeliveries(context: ReadContext, holdings: readonly HoldingOnDay[]): Promise<Due[]> {
+  const { db, scope, today, now } = context;
+  const due: Due[] = [];
+  for (const delivery of await deliveriesOf(db, scope, now)) {
+    const { id: deliveryId, name, state } = delivery;
+    if (['open', 'shared', 'collecting'].includes(state)) {
+      const needs = state === 'open' ? await needsForDelivery({ tx: db, scope, today }, delivery, holdings) : null;
+      for (const holding of holdings) {
+        const booking = await bookingOfHolding(db, scope, deliveryId, holding.id);
+        const stands = booking && !booking.withdrawn ? booking : null;
+        const need = needs?.get(holding.id);
+        if (need) due.push({ code: 'book', deliveryId, holdingId: holding.id, name, closesAt: delivery.closesAt, need, asked: stands?.asked ?? null });
+        const left = (stands?.share ?? 0) - (stands?.collectedLoads ?? 0);
+        if (!needs && left > 0) due.push({ code: 'collect', deliveryId, name, loads: left, share: stands?.share ?? 0, by: delivery.collectByOn });
+      }
+    }
+    const step = steps[state];
+    if (step && canRunSociety(scope)) due.push({ code: 'run', deliveryId, name, step });
+  }
+  const order = { collect: 0, book: 1, run: 2, 'draw-beds': 3, record: 4 };
+  return due.sort((a, b) => order[a.code] - order[b.code]);
+}
+
+async function dueOfGround({ db, scope, today }: ReadContext, holdings: readonly HoldingOnDay[]): Promise<Due[]> {
+  const plots = holdings.flatMap((holding) => holding.plots);
+  const year = Number(today.slice(0, 4));
+  // From 1 October the next season is offered.
+  const seasons = today.slice(5) >= '10-01' ? [year, year + 1] : [year];
+  const beds = await bedsStanding(db, scope, today, today, plots.map(({ id }) => id));
+  const frames = [...new Set(beds.map(({ frameId }) => frameId))];
+  const plantings = await plantingsIn(db, scope, await cropsOf(db, scope), { from: year, to: year + 1 }, frames);
+  return plots.flatMap((plot): Due[] => {
+    const own = beds.filter(({ plotId }) => plotId === plot.id);
+    if (own.length === 0) return [{ code: 'draw-beds', plotId: plot.id, plotNumber: plot.number }];
+    return seasons.flatMap((season): Due[] => {
+      const missing = own.filter((bed) => !plantings.some((one) => one.frameId === bed.frameId && one.firstSeason <= season && one.lastSeason >= season && overlap(one.footprint, bed.footprint)));
+      return missing.length ? [{ code: 'record', plotId: plot.id, plotNumber: plot.number, season, beds: missing.map(({ name }) => name), isNext: season > year }] : [];
+    });
+  });
+}
