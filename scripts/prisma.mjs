@@ -2,7 +2,7 @@
 // With no DATABASE_URL it gets a throwaway PostgreSQL. Drafting a migration: node scripts/prisma.mjs migrate diff
 import { spawn } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
-import { gone } from './start/postgres.mjs';
+import { gone } from './start/ports.mjs';
 import { startThrowawayPostgres } from './test/throwaway-postgres.mjs';
 
 const between = ['--from-migrations', 'prisma/migrations', '--to-schema', 'prisma/schema.prisma'];

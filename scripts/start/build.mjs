@@ -4,7 +4,8 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { command } from './steps.mjs';
 
-const state = '.data';
+/** Where this installation keeps what is its own. */
+export const state = process.env.BARROWMOOT_STATE ?? '.data';
 
 export const quietEnv = {
   NEXT_TELEMETRY_DISABLED: '1',
@@ -43,6 +44,7 @@ export function build(env) {
     'instrumentation.ts',
     'next.config.ts',
     'postcss.config.mjs',
+    'tsconfig.json',
     'prisma/schema.prisma',
     'package-lock.json',
   ];
@@ -76,7 +78,7 @@ function filesBelow(at) {
   return fs
     .readdirSync(at, { recursive: true })
     .map((name) => path.join(at, name))
-    .filter((file) => fs.statSync(file).isFile())
+    .filter((file) => fs.statSync(file).isFile() && !/\.test\.tsx?$/.test(file))
     .sort();
 }
 

@@ -16,9 +16,7 @@ const books = `CREATE TABLE IF NOT EXISTS _prisma_migrations (
 /** Bring a database up to this checkout. Several processes may try at once: one does it. */
 export async function migrate(url, dir = 'prisma/migrations') {
   const client = new pg.Client({ connectionString: url });
-  await client.connect().catch((error) => {
-    throw new Plain(`The database at ${withoutPassword(url)} cannot be reached: ${error.message || error.code}.`);
-  });
+  await connected(client, url);
   try {
     await client.query('SELECT pg_advisory_lock($1)', [lock]);
     await client.query(books);
@@ -39,6 +37,19 @@ export async function migrate(url, dir = 'prisma/migrations') {
     await client.end();
   }
   await runMigrations({ connectionString: url, logger: quiet });
+}
+
+/** End the start here when a database of somebody's own cannot be reached. */
+export async function reach(url) {
+  const client = new pg.Client({ connectionString: url, connectionTimeoutMillis: 10_000 });
+  await connected(client, url);
+  await client.end();
+}
+
+async function connected(client, url) {
+  await client.connect().catch((error) => {
+    throw new Plain(`The database at ${withoutPassword(url)} cannot be reached: ${error.message || error.code}.`);
+  });
 }
 
 async function apply(client, file, name, row) {

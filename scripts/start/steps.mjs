@@ -13,16 +13,22 @@ export function say(text) {
 /** Run one step, saying what it is, that it still goes on, and that it is done. */
 export async function step(name, work) {
   const from = Date.now();
-  const still = setInterval(() => say(`${name}: still at it, ${Math.round((Date.now() - from) / 1000)} s`), 5000);
+  const goingOn = () => say(`${name}: still at it, ${Math.round((Date.now() - from) / 1000)} s`);
+  const first = setTimeout(() => say(`${name} …`), 2000);
+  const still = setInterval(goingOn, 5000);
   try {
     const result = await work();
     if (result !== 'nothing to do') say(name);
     return result;
   } catch (error) {
-    if (String(error?.message).includes('ENOSPC') || error?.code === 'ENOSPC')
-      throw new Plain(`The disk is full: there was no room left while ${name.toLowerCase()}.`);
+    const said = `${error?.code} ${error?.message} ${error?.stderr ?? ''}`;
+    if (/ENOSPC|No space left/.test(said))
+      throw new Plain(
+        `The disk is full: there was no room left while ${name.charAt(0).toLowerCase()}${name.slice(1)}.`,
+      );
     throw error;
   } finally {
+    clearTimeout(first);
     clearInterval(still);
   }
 }

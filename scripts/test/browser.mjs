@@ -5,7 +5,7 @@ import os from 'node:os';
 import path from 'node:path';
 import pg from 'pg';
 import { quietEnv, secrets } from '../start/build.mjs';
-import { freePort } from '../start/postgres.mjs';
+import { freePort } from '../start/ports.mjs';
 import { buildForTests } from './build.mjs';
 import { kill, node, start } from './child.mjs';
 import { findChromium } from './chromium.mjs';

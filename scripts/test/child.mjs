@@ -1,6 +1,6 @@
 // Commands of the test run: quiet while they go well, and stopped with it.
 import { spawn } from 'node:child_process';
-import { gone } from '../start/postgres.mjs';
+import { gone } from '../start/ports.mjs';
 
 const running = new Set();
 
