@@ -1,4 +1,5 @@
 // Ports and processes, asked about from outside.
+import fs from 'node:fs';
 import net from 'node:net';
 
 /** Whether something listens on a port. */
@@ -35,9 +36,15 @@ export function gone(child) {
 export function isAlive(pid) {
   try {
     process.kill(pid, 0);
-    return true;
   } catch (error) {
     // One of somebody else's lives too.
     return error.code === 'EPERM';
   }
+  return !isZombie(pid);
+}
+
+// Dead, but its parent has not asked: common below a container's first process.
+function isZombie(pid) {
+  const file = `/proc/${pid}/stat`;
+  return fs.existsSync(file) && fs.readFileSync(file, 'utf8').split(') ').at(-1).startsWith('Z');
 }

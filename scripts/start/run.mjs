@@ -63,7 +63,7 @@ function given(...names) {
 function tell(address, signIns) {
   console.log(`\n  Barrowmoot is at ${address}\n`);
   if (signIns.length) console.log('  Demo sign-ins:');
-  for (const { role, address: email, password } of signIns)
+  for (const { role, email, password } of signIns)
     console.log(`    ${role.padEnd(22)} ${email.padEnd(28)} ${password}`);
   console.log('\n  Ctrl-C stops it; nothing is lost.\n');
   say('ready');
