@@ -8,6 +8,7 @@ const shape = z.object({
   NEXTAUTH_URL: z.url(),
   SMTP_URL: z.string().optional(),
   MAIL_FROM: z.string().default('Barrowmoot <barrowmoot@localhost>'),
+  BARROWMOOT_STATE: z.string().default('.data'),
   BARROWMOOT_DEMO: z.string().optional(),
   BARROWMOOT_TEST: z.string().optional(),
   BARROWMOOT_FIXED_NOW: z.string().optional(),
@@ -20,6 +21,8 @@ type Env = {
   readonly nextAuthUrl: string;
   readonly smtpUrl: string | undefined;
   readonly mailFrom: string;
+  /** Where this installation keeps what is its own: the demo's sign-ins. */
+  readonly stateDir: string;
   /** The demo society was loaded: its sign-ins and its mailbox are shown. */
   readonly demo: boolean;
   readonly fixedNow: string | undefined;
@@ -42,6 +45,7 @@ function readEnv(): Env {
     nextAuthUrl: given.NEXTAUTH_URL,
     smtpUrl: given.SMTP_URL || undefined,
     mailFrom: given.MAIL_FROM,
+    stateDir: given.BARROWMOOT_STATE,
     demo: given.BARROWMOOT_DEMO === '1',
     // A clock that stands still is for tests alone.
     fixedNow: given.BARROWMOOT_TEST === '1' ? given.BARROWMOOT_FIXED_NOW : undefined,

@@ -6,7 +6,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import pg from 'pg';
 import { binaries, reachable, serverUser } from './binaries.mjs';
-import { answers, freePort, gone, isAlive } from './ports.mjs';
+import { answers, freePort, isAlive } from './ports.mjs';
 import { Plain } from './steps.mjs';
 
 /**
@@ -46,7 +46,7 @@ async function toolbox(home) {
     owned: (file) => user.uid !== undefined && fs.chownSync(file, user.uid, user.gid),
     run: (name, args) => execFileSync(tool(name), args, options),
     // A group of its own: Ctrl-C reaches us first, and we stop it after the service that uses it.
-    spawn: (name, args) => spawn(tool(name), args, { ...options, detached: true }),
+    begin: (name, args) => spawn(tool(name), args, { ...options, detached: true }),
   };
 }
 
@@ -80,9 +80,9 @@ function writeKey({ keyFile }, key) {
   fs.writeFileSync(keyFile, JSON.stringify(key), { mode: 0o600 });
 }
 
-function launch({ home, spawn }, port, flags) {
+function launch({ home, begin }, port, flags) {
   const where = ['-D', home, '-p', String(port), '-h', '127.0.0.1', '-c', 'unix_socket_directories='];
-  const child = spawn('postgres', [...where, '-c', 'max_connections=200', ...flags]);
+  const child = begin('postgres', [...where, '-c', 'max_connections=200', ...flags]);
   child.log = '';
   child.stderr.on('data', (chunk) => {
     child.log = (child.log + chunk).slice(-6000);
