@@ -17,7 +17,12 @@ export default async function SignInPage({ searchParams }: { searchParams: Promi
     <>
       <PageHead title="Sign in" />
       <div className="narrow">
-        <Form action={signInAction} writeId={randomUUID()} submit="Sign in" labels={{ email: 'Address', password: 'Password' }}>
+        <Form
+          action={signInAction}
+          writeId={randomUUID()}
+          submit="Sign in"
+          labels={{ email: 'Address', password: 'Password' }}
+        >
           <input type="hidden" name="to" value={to} />
           <TextField name="email" type="email" label="E-mail address" autoComplete="username" />
           <TextField name="password" type="password" label="Password" autoComplete="current-password" />
@@ -34,13 +39,16 @@ export default async function SignInPage({ searchParams }: { searchParams: Promi
 type SignIn = { role: string; name: string; email: string; password: string };
 
 async function DemoSignIns() {
-  const listed: SignIn[] = await readFile('.data/demo-sign-ins.json', 'utf8').then(JSON.parse, () => []);
+  const listed: SignIn[] = await readFile(`${env().stateDir}/demo-sign-ins.json`, 'utf8').then(JSON.parse, () => []);
   return (
     <Sheet title="Demo sign-ins" flush>
       <Table
         caption="Demo sign-ins"
         columns={[{ head: 'who' }, { head: 'address' }, { head: 'password' }]}
-        rows={listed.map(({ role, name, email, password }) => ({ key: email, cells: [`${name}, ${role}`, email, password] }))}
+        rows={listed.map(({ role, name, email, password }) => ({
+          key: email,
+          cells: [`${name}, ${role}`, email, password],
+        }))}
       />
       <p className="small soft" style={{ padding: '0 1rem' }}>
         Mail of the demo is shown in its <Link href="/mailbox">mailbox</Link>.
