@@ -2,8 +2,15 @@ import type { Metadata, Viewport } from 'next';
 import type { ReactNode } from 'react';
 import './globals.css';
 
-export const metadata: Metadata = { title: { default: 'Barrowmoot', template: '%s · Barrowmoot' }, robots: { index: false } };
-export const viewport: Viewport = { width: 'device-width', initialScale: 1, themeColor: [{ media: '(prefers-color-scheme: dark)', color: '#191b17' }, { color: '#f5f1e8' }] };
+export const metadata: Metadata = {
+  title: { default: 'Barrowmoot', template: '%s · Barrowmoot' },
+  robots: { index: false },
+};
+export const viewport: Viewport = {
+  width: 'device-width',
+  initialScale: 1,
+  themeColor: [{ media: '(prefers-color-scheme: dark)', color: '#191b17' }, { color: '#f5f1e8' }],
+};
 
 // Every page carries a nonce of its own, so none is made ahead.
 export const dynamic = 'force-dynamic';

@@ -5,7 +5,11 @@ import { newToken } from '@/lib/platform/secret';
 
 // One empty society, and a link that lets its secretary in.
 const name = process.env.BARROWMOOT_SOCIETY ?? 'Our society';
-const slug = name.toLowerCase().replaceAll(/[^a-z0-9]+/g, '-').replaceAll(/^-|-$/g, '') || 'society';
+const slug =
+  name
+    .toLowerCase()
+    .replaceAll(/[^a-z0-9]+/g, '-')
+    .replaceAll(/^-|-$/g, '') || 'society';
 const now = new Date();
 const society = await db().society.create({ data: { slug, name } });
 const joinedOn = new Date(dayIn('Europe/London', now));
@@ -15,4 +19,6 @@ const { token, tokenHash } = newToken();
 const expiresAt = new Date(now.getTime() + 14 * 86_400_000);
 await db().invitation.create({ data: { societyId: society.id, memberId: member.id, tokenHash, expiresAt } });
 await db().$disconnect();
-console.log(`\n  ${name} is made. The secretary comes in by this link, once, within a fortnight:\n  ${env().nextAuthUrl}/join/${token}\n`);
+console.log(
+  `\n  ${name} is made. The secretary comes in by this link, once, within a fortnight:\n  ${env().nextAuthUrl}/join/${token}\n`,
+);

@@ -1,21 +1,24 @@
 'use server';
 
 import { headers } from 'next/headers';
-import { redirect } from 'next/navigation';
 import { answer } from '@/app/_server/form-action';
 import type { FormState } from '@/app/_ui/form-state';
-import { endSession, readSession, startSession } from '@/lib/platform/session';
+import { startSession } from '@/lib/platform/session';
 import { join } from '@/lib/usecases/members/join';
-import { mySocieties, signOutEverywhere } from '@/lib/usecases/members/own-account';
+import { mySocieties } from '@/lib/usecases/members/own-account';
 import { askForReset, resetPassword } from '@/lib/usecases/members/reset-password';
 import { signIn } from '@/lib/usecases/members/sign-in';
 
 export async function signInAction(_: FormState, form: FormData): Promise<FormState> {
   const network = (await headers()).get('x-forwarded-for')?.split(',')[0]?.trim() ?? 'unknown';
-  return answer(form, (typed) => signIn(typed, network), async ({ claim, to }) => {
-    await startSession(claim);
-    return { redirectTo: await afterSignIn(claim, to) };
-  });
+  return answer(
+    form,
+    (typed) => signIn(typed, network),
+    async ({ claim, to }) => {
+      await startSession(claim);
+      return { redirectTo: await afterSignIn(claim, to) };
+    },
+  );
 }
 
 async function afterSignIn(claim: Parameters<typeof mySocieties>[0], to: string): Promise<string> {
@@ -26,10 +29,14 @@ async function afterSignIn(claim: Parameters<typeof mySocieties>[0], to: string)
 }
 
 export async function joinAction(token: string, _: FormState, form: FormData): Promise<FormState> {
-  return answer(form, (typed) => join({ ...typed, token }), async ({ claim, slug }) => {
-    await startSession(claim);
-    return { redirectTo: `/${slug}` };
-  });
+  return answer(
+    form,
+    (typed) => join({ ...typed, token }),
+    async ({ claim, slug }) => {
+      await startSession(claim);
+      return { redirectTo: `/${slug}` };
+    },
+  );
 }
 
 export async function forgotAction(_: FormState, form: FormData): Promise<FormState> {
@@ -38,20 +45,12 @@ export async function forgotAction(_: FormState, form: FormData): Promise<FormSt
 }
 
 export async function resetAction(token: string, _: FormState, form: FormData): Promise<FormState> {
-  return answer(form, (typed) => resetPassword({ ...typed, token }), async (claim) => {
-    await startSession(claim);
-    return { redirectTo: '/' };
-  });
-}
-
-export async function signOutAction(): Promise<void> {
-  await endSession();
-  redirect('/sign-in');
-}
-
-export async function signOutEverywhereAction(): Promise<void> {
-  const session = await readSession();
-  if (session) await signOutEverywhere(session);
-  await endSession();
-  redirect('/sign-in');
+  return answer(
+    form,
+    (typed) => resetPassword({ ...typed, token }),
+    async (claim) => {
+      await startSession(claim);
+      return { redirectTo: '/' };
+    },
+  );
 }

@@ -11,7 +11,10 @@ export default async function FrontPage() {
   if (societies.length > 1) redirect('/societies');
   return (
     <>
-      <PageHead title="One heap, and dozens of us to share it" lead="Barrowmoot keeps an allotment society’s rotation by the ground itself, works out what each bed needs, and shares out every load of manure by a rule anybody can follow with a pencil.">
+      <PageHead
+        title="One heap, and dozens of us to share it"
+        lead="Barrowmoot keeps an allotment society’s rotation by the ground itself, works out what each bed needs, and shares out every load of manure by a rule anybody can follow with a pencil."
+      >
         <Link className="button first" href="/sign-in">
           Sign in
         </Link>

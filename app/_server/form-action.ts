@@ -20,10 +20,20 @@ type Done = { redirectTo?: string; message?: string };
  */
 export async function submitForm<Reply>(
   operation: { run: (caller: Caller, raw: unknown) => Promise<Outcome<Reply>> },
-  given: { slug: string; form: FormData; fixed?: object; shape?: (typed: Typed) => object; done: (reply: Reply) => Done },
+  given: {
+    slug: string;
+    form: FormData;
+    fixed?: object;
+    shape?: (typed: Typed) => object;
+    done: (reply: Reply) => Done;
+  },
 ): Promise<FormState> {
   const caller = await callerOf(given.slug);
-  return answer(given.form, (typed) => operation.run(caller, { ...(given.shape?.(typed) ?? typed), ...given.fixed }), given.done);
+  return answer(
+    given.form,
+    (typed) => operation.run(caller, { ...(given.shape?.(typed) ?? typed), ...given.fixed }),
+    given.done,
+  );
 }
 
 /** The same for forms that stand outside any society: signing in, joining, a new password. */
@@ -40,7 +50,11 @@ export async function answer<Reply>(
     if (error instanceof NotFound) notFound();
     const id = randomUUID();
     logFailure(id, error);
-    return refused(typed, {}, `Something went wrong on our side, and nothing was changed. Please try again; if it stays, give the secretary this number: ${id}`);
+    return refused(
+      typed,
+      {},
+      `Something went wrong on our side, and nothing was changed. Please try again; if it stays, give the secretary this number: ${id}`,
+    );
   }
   if (!outcome.ok) return refused(typed, besideFields(outcome.refusals), withoutField(outcome.refusals));
   const { redirectTo, message } = await done(outcome.value);
@@ -72,5 +86,10 @@ function besideFields(refusals: readonly Refusal[]): Record<string, string> {
 }
 
 function withoutField(refusals: readonly Refusal[]): string | undefined {
-  return refusals.filter(({ field }) => !field).map(wordsFor).join(' ') || undefined;
+  return (
+    refusals
+      .filter(({ field }) => !field)
+      .map(wordsFor)
+      .join(' ') || undefined
+  );
 }

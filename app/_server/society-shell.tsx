@@ -20,7 +20,12 @@ export async function SocietyShell({ slug, children }: { slug: string; children:
   const ground = plots.length ? ` · plot ${plots.join(', ')}${shared ? ', shared' : ''}` : '';
   return (
     <>
-      <Masthead society={societyName} links={links} home={home} who={<Link href={`${home}/me`}>{`${memberName}${ground}`}</Link>} />
+      <Masthead
+        society={societyName}
+        links={links}
+        home={home}
+        who={<Link href={`${home}/me`}>{`${memberName}${ground}`}</Link>}
+      />
       <main className="page" id="main">
         {children}
       </main>

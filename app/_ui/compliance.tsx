@@ -5,7 +5,13 @@ import type { Units } from '@/lib/domain/quantity/length';
 import { Mark, type MarkKind } from './mark';
 import { Table } from './table';
 
-export type Areas = { readonly keptCm2: number; readonly shortCm2: number; readonly notKnownCm2: number; readonly outsideCm2: number; readonly bareCm2: number };
+export type Areas = {
+  readonly keptCm2: number;
+  readonly shortCm2: number;
+  readonly notKnownCm2: number;
+  readonly outsideCm2: number;
+  readonly bareCm2: number;
+};
 
 const parts: readonly { key: keyof Areas; kind: MarkKind; look: string }[] = [
   { key: 'keptCm2', kind: 'kept', look: 'bar-kept' },
@@ -24,7 +30,9 @@ export function ComplianceBar({ areas }: { areas: Areas }) {
   const total = whole(areas) || 1;
   return (
     <div className="bar" aria-hidden="true">
-      {parts.map(({ key, look }) => (areas[key] ? <span key={key} className={look} style={{ width: `${(areas[key] / total) * 100}%` }} /> : null))}
+      {parts.map(({ key, look }) =>
+        areas[key] ? <span key={key} className={look} style={{ width: `${(areas[key] / total) * 100}%` }} /> : null,
+      )}
     </div>
   );
 }
@@ -36,20 +44,37 @@ export function ComplianceTable({ areas, units }: { areas: Areas; units: Units }
     <Table
       caption="Kept, short, not known, outside the rotation, bare"
       columns={[{ head: '' }, { head: 'area', number: true }, { head: 'of all', number: true }]}
-      rows={parts.map(({ key, kind }) => ({ key, cells: [<Mark key="mark" kind={kind} />, formatArea(areas[key], units), percent(areas[key], total)] }))}
+      rows={parts.map(({ key, kind }) => ({
+        key,
+        cells: [<Mark key="mark" kind={kind} />, formatArea(areas[key], units), percent(areas[key], total)],
+      }))}
       foot={['cultivable', formatArea(total, units), '']}
     />
   );
 }
 
 /** By crop group: what of its ground is kept, short and not known. */
-export function ComplianceByGroup({ groups, units }: { groups: readonly { cropGroup: CropGroup; areas: Areas }[]; units: Units }) {
+export function ComplianceByGroup({
+  groups,
+  units,
+}: {
+  groups: readonly { cropGroup: CropGroup; areas: Areas }[];
+  units: Units;
+}) {
   const order = cropGroups.map(({ key }) => key);
-  const rows = groups.filter(({ cropGroup }) => cropGroup !== 'standing').toSorted((a, b) => order.indexOf(a.cropGroup) - order.indexOf(b.cropGroup));
+  const rows = groups
+    .filter(({ cropGroup }) => cropGroup !== 'standing')
+    .toSorted((a, b) => order.indexOf(a.cropGroup) - order.indexOf(b.cropGroup));
   return (
     <Table
       caption="Compliance by crop group"
-      columns={[{ head: 'group' }, { head: 'kept', number: true }, { head: 'short', number: true }, { head: 'not known', number: true }, { head: 'ground', number: true }]}
+      columns={[
+        { head: 'group' },
+        { head: 'kept', number: true },
+        { head: 'short', number: true },
+        { head: 'not known', number: true },
+        { head: 'ground', number: true },
+      ]}
       rows={rows.map(({ cropGroup, areas }) => ({
         key: cropGroup,
         cells: [
@@ -72,10 +97,24 @@ export function Trend({ seasons, thisYear }: { seasons: readonly { year: number;
   return (
     <Table
       caption="Season by season"
-      columns={[{ head: 'season' }, { head: '' }, { head: 'kept', number: true }, { head: 'short', number: true }, { head: 'not known', number: true }]}
+      columns={[
+        { head: 'season' },
+        { head: '' },
+        { head: 'kept', number: true },
+        { head: 'short', number: true },
+        { head: 'not known', number: true },
+      ]}
       rows={seasons.map(({ year, total }) => ({
         key: String(year),
-        cells: [`${year}${year > thisYear ? ', planned' : ''}`, <div key="bar" style={{ minWidth: '7rem' }}><ComplianceBar areas={total} /></div>, percent(total.keptCm2, whole(total)), percent(total.shortCm2, whole(total)), percent(total.notKnownCm2, whole(total))],
+        cells: [
+          `${year}${year > thisYear ? ', planned' : ''}`,
+          <div key="bar" style={{ minWidth: '7rem' }}>
+            <ComplianceBar areas={total} />
+          </div>,
+          percent(total.keptCm2, whole(total)),
+          percent(total.shortCm2, whole(total)),
+          percent(total.notKnownCm2, whole(total)),
+        ],
       }))}
     />
   );

@@ -34,21 +34,40 @@ export function creditWords(millionths: number): string {
 export function reasonWords(reason: ShareReason, creditBeforeMillionths: number): string {
   if (reason.code === 'met-in-full') return 'met in full';
   if (reason.code === 'already-collected') return `had collected more than its ${reason.places} places in the queue`;
-  if (reason.code === 'needs-first') return reason.needMet ? 'need met; the heap ended before wants' : 'no due ground; needs came first';
-  const at = reason.stage === 'needs' ? `level ${reason.level} of needs` : `need met, then level ${reason.level} of wants`;
+  if (reason.code === 'needs-first')
+    return reason.needMet ? 'need met; the heap ended before wants' : 'no due ground; needs came first';
+  const at =
+    reason.stage === 'needs' ? `level ${reason.level} of needs` : `need met, then level ${reason.level} of wants`;
   if (reason.code === 'level') return at;
   const odd = `${reason.left} left for ${reason.contenders}`;
-  const owed = creditBeforeMillionths > 0 ? `owed ${(creditBeforeMillionths / loadMillionths).toFixed(2)} from before` : 'ahead by credit';
-  if (reason.code === 'odd-load') return `${at}, and an odd load (${odd}): ${reason.by === 'credit' ? owed : 'drawn by the lot'}`;
+  const owed =
+    creditBeforeMillionths > 0
+      ? `owed ${(creditBeforeMillionths / loadMillionths).toFixed(2)} from before`
+      : 'ahead by credit';
+  if (reason.code === 'odd-load')
+    return `${at}, and an odd load (${odd}): ${reason.by === 'credit' ? owed : 'drawn by the lot'}`;
   return `${at}; the odd loads (${odd}) went to ${reason.by === 'credit' ? 'those owed more' : 'those ahead in the lot'}`;
 }
 
 /** An instant where the society lives. */
 export function whenWords(instant: Date, timeZone: string): string {
-  return instant.toLocaleString('en-GB', { timeZone, weekday: 'short', day: 'numeric', month: 'long', hour: '2-digit', minute: '2-digit' });
+  return instant.toLocaleString('en-GB', {
+    timeZone,
+    weekday: 'short',
+    day: 'numeric',
+    month: 'long',
+    hour: '2-digit',
+    minute: '2-digit',
+  });
 }
 
 /** A day in words: Thu 3 December 2026. */
 export function dayWords(day: string): string {
-  return new Date(`${day}T12:00:00Z`).toLocaleDateString('en-GB', { timeZone: 'UTC', weekday: 'short', day: 'numeric', month: 'long', year: 'numeric' });
+  return new Date(`${day}T12:00:00Z`).toLocaleDateString('en-GB', {
+    timeZone: 'UTC',
+    weekday: 'short',
+    day: 'numeric',
+    month: 'long',
+    year: 'numeric',
+  });
 }

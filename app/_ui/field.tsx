@@ -26,7 +26,13 @@ export function TextField({ name, label, hint, value, className, suffix, ...inpu
   return (
     <Labelled {...{ name, label, hint, error, className }}>
       <span className="with-suffix">
-        <input id={`f-${name}`} name={name} defaultValue={one(typed) ?? value} {...described(name, hint, error)} {...input} />
+        <input
+          id={`f-${name}`}
+          name={name}
+          defaultValue={one(typed) ?? value}
+          {...described(name, hint, error)}
+          {...input}
+        />
         {suffix ? <span className="soft">{suffix}</span> : null}
       </span>
     </Labelled>
@@ -38,7 +44,13 @@ export function NoteField({ name, label, hint, value, className, rows = 3 }: Com
   const { typed, error } = useFieldState(name);
   return (
     <Labelled {...{ name, label, hint, error, className }}>
-      <textarea id={`f-${name}`} name={name} rows={rows} defaultValue={one(typed) ?? value} {...described(name, hint, error)} />
+      <textarea
+        id={`f-${name}`}
+        name={name}
+        rows={rows}
+        defaultValue={one(typed) ?? value}
+        {...described(name, hint, error)}
+      />
     </Labelled>
   );
 }
@@ -46,7 +58,15 @@ export function NoteField({ name, label, hint, value, className, rows = 3 }: Com
 export type Choice = { readonly value: string; readonly label: string; readonly group?: string };
 
 /** One of a list. */
-export function SelectField({ name, label, hint, value, className, choices, empty }: Common & { readonly choices: readonly Choice[]; readonly empty?: string }) {
+export function SelectField({
+  name,
+  label,
+  hint,
+  value,
+  className,
+  choices,
+  empty,
+}: Common & { readonly choices: readonly Choice[]; readonly empty?: string }) {
   const { typed, error } = useFieldState(name);
   return (
     <Labelled {...{ name, label, hint, error, className }}>
@@ -61,27 +81,51 @@ export function SelectField({ name, label, hint, value, className, choices, empt
 export function Options({ choices, empty }: { readonly choices: readonly Choice[]; readonly empty?: string }) {
   const groups = [...new Set(choices.map(({ group }) => group ?? ''))];
   const options = (group: string) =>
-    choices.filter((choice) => (choice.group ?? '') === group).map(({ value, label }) => (
-      <option key={value} value={value}>
-        {label}
-      </option>
-    ));
+    choices
+      .filter((choice) => (choice.group ?? '') === group)
+      .map(({ value, label }) => (
+        <option key={value} value={value}>
+          {label}
+        </option>
+      ));
   return (
     <>
       {empty === undefined ? null : <option value="">{empty}</option>}
-      {groups.map((group) => (group ? <optgroup key={group} label={group}>{options(group)}</optgroup> : options(group)))}
+      {groups.map((group) =>
+        group ? (
+          <optgroup key={group} label={group}>
+            {options(group)}
+          </optgroup>
+        ) : (
+          options(group)
+        ),
+      )}
     </>
   );
 }
 
 /** A box to tick, or a round one of several with the same name. */
-export function TickField({ name, label, hint, value = 'yes', ticked, kind = 'checkbox' }: Common & { readonly ticked?: boolean; readonly kind?: 'checkbox' | 'radio' }) {
+export function TickField({
+  name,
+  label,
+  hint,
+  value = 'yes',
+  ticked,
+  kind = 'checkbox',
+}: Common & { readonly ticked?: boolean; readonly kind?: 'checkbox' | 'radio' }) {
   const { typed, error, isRefused } = useFieldState(name);
   const was = isRefused ? (Array.isArray(typed) ? typed.includes(value) : typed === value) : ticked;
   const id = `f-${name}-${value}`;
   return (
     <div className="field tick">
-      <input type={kind} id={id} name={name} value={value} defaultChecked={was} aria-invalid={error ? true : undefined} />
+      <input
+        type={kind}
+        id={id}
+        name={name}
+        value={value}
+        defaultChecked={was}
+        aria-invalid={error ? true : undefined}
+      />
       <label htmlFor={id}>
         {label}
         {hint ? <span className="hint">{hint}</span> : null}
@@ -91,7 +135,14 @@ export function TickField({ name, label, hint, value = 'yes', ticked, kind = 'ch
   );
 }
 
-function Labelled({ name, label, hint, error, className, children }: Common & { readonly error: string | undefined; readonly children: ReactNode }) {
+function Labelled({
+  name,
+  label,
+  hint,
+  error,
+  className,
+  children,
+}: Common & { readonly error: string | undefined; readonly children: ReactNode }) {
   return (
     <div className={`field ${className ?? ''}`}>
       <label htmlFor={`f-${name}`}>{label}</label>

@@ -33,7 +33,12 @@ export function Form({ action, writeId, children, submit, danger, className, lab
   }, [state]);
   return (
     <StateContext value={state}>
-      <form action={send} className={className ?? 'form'} key={state.status === 'done' ? state.writeId : 'form'} noValidate>
+      <form
+        action={send}
+        className={className ?? 'form'}
+        key={state.status === 'done' ? state.writeId : 'form'}
+        noValidate
+      >
         <Summary state={state} labels={labels} ref={summary} />
         <input type="hidden" name="writeId" value={state.status === 'idle' ? writeId : state.writeId} />
         {children}
@@ -74,11 +79,30 @@ function Summary({ state, labels, ref }: SummaryProps) {
 }
 
 /** The button that sends the form around it; while it works it says so and cannot send twice. */
-export function Submit({ children, danger, name, value, plain }: { children: ReactNode; danger?: boolean | undefined; name?: string; value?: string; plain?: boolean }) {
+function Submit({
+  children,
+  danger,
+  name,
+  value,
+  plain,
+}: {
+  children: ReactNode;
+  danger?: boolean | undefined;
+  name?: string;
+  value?: string;
+  plain?: boolean;
+}) {
   const { pending } = useFormStatus();
   const look = danger ? 'button danger' : plain ? 'button' : 'button first';
   return (
-    <button type="submit" className={look} name={name} value={value} aria-disabled={pending} onClick={(event) => pending && event.preventDefault()}>
+    <button
+      type="submit"
+      className={look}
+      name={name}
+      value={value}
+      aria-disabled={pending}
+      onClick={(event) => pending && event.preventDefault()}
+    >
       {pending ? 'One moment …' : children}
     </button>
   );

@@ -25,7 +25,14 @@ export function Hatches({ size, prefix = 'h' }: { size: number; prefix?: string 
     <defs>
       <style>{'.line{fill:none;stroke:currentColor;stroke-width:2.4}'}</style>
       {cropGroups.map(({ key }) => (
-        <pattern key={key} id={`${prefix}-${key}`} width="20" height="20" patternUnits="userSpaceOnUse" patternTransform={`scale(${scale})`}>
+        <pattern
+          key={key}
+          id={`${prefix}-${key}`}
+          width="20"
+          height="20"
+          patternUnits="userSpaceOnUse"
+          patternTransform={`scale(${scale})`}
+        >
           <g style={{ color: `var(--group-${key})` }} fill="currentColor">
             <rect width="20" height="20" style={{ opacity: 'var(--hatch-wash)' }} />
             {marks[key]}

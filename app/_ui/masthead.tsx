@@ -6,7 +6,17 @@ import { usePathname } from 'next/navigation';
 export type NavLink = { readonly href: string; readonly label: string };
 
 /** The society's head line, and the ways to go; on a phone these lie under the thumb. */
-export function Masthead({ society, links, who, home }: { society: string; links: readonly NavLink[]; who: React.ReactNode; home: string }) {
+export function Masthead({
+  society,
+  links,
+  who,
+  home,
+}: {
+  society: string;
+  links: readonly NavLink[];
+  who: React.ReactNode;
+  home: string;
+}) {
   const path = usePathname();
   const isHere = (href: string) => (href === home ? path === home : path.startsWith(href));
   return (

@@ -4,8 +4,22 @@ import { formatMass } from '@/lib/domain/quantity/load';
 import type { Turn, TurnReason } from '@/lib/domain/rotation/turn';
 import { Table } from './table';
 
-type Line = { readonly id: string; readonly kind: 'bed' | 'plot'; readonly label: string; readonly plotNumber: string; readonly areaCm2: number; readonly turn: Turn; readonly massG: number };
-type Need = { readonly season: number; readonly loads: number; readonly barrowLoadG: number; readonly rateGPerM2: number; readonly lines: readonly Line[] };
+type Line = {
+  readonly id: string;
+  readonly kind: 'bed' | 'plot';
+  readonly label: string;
+  readonly plotNumber: string;
+  readonly areaCm2: number;
+  readonly turn: Turn;
+  readonly massG: number;
+};
+type Need = {
+  readonly season: number;
+  readonly loads: number;
+  readonly barrowLoadG: number;
+  readonly rateGPerM2: number;
+  readonly lines: readonly Line[];
+};
 
 /** How a need was worked out, ground by ground, down to the rounding. */
 export function NeedReason({ need, units }: { need: Need; units: Units }) {
@@ -17,12 +31,17 @@ export function NeedReason({ need, units }: { need: Need; units: Units }) {
         columns={[{ head: 'ground' }, { head: 'why' }, { head: 'wants', number: true }]}
         rows={need.lines.map((line) => ({
           key: line.id,
-          cells: [line.kind === 'bed' ? `${line.plotNumber}, bed ${line.label}` : `plot ${line.plotNumber}`, <TurnWords key="why" turn={line.turn} units={units} />, line.massG ? formatMass(line.massG) : '–'],
+          cells: [
+            line.kind === 'bed' ? `${line.plotNumber}, bed ${line.label}` : `plot ${line.plotNumber}`,
+            <TurnWords key="why" turn={line.turn} units={units} />,
+            line.massG ? formatMass(line.massG) : '–',
+          ],
         }))}
         foot={['together', `for ${need.season}, at ${need.rateGPerM2 / 1000} kg/m²`, formatMass(total)]}
       />
       <p className="small">
-        {formatMass(total)} ÷ {formatMass(need.barrowLoadG)} a barrow-load, rounded up once: <strong>{need.loads}</strong>.
+        {formatMass(total)} ÷ {formatMass(need.barrowLoadG)} a barrow-load, rounded up once:{' '}
+        <strong>{need.loads}</strong>.
       </p>
     </>
   );

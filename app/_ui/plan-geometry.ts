@@ -18,27 +18,45 @@ export type DrawnPlot = {
     readonly footprint: Footprint;
     readonly href: string | null;
     readonly mark: string | null;
-    readonly plantings: readonly { readonly id: string; readonly footprint: Footprint; readonly cropName: string; readonly cropGroup: CropGroup | null }[];
+    readonly plantings: readonly {
+      readonly id: string;
+      readonly footprint: Footprint;
+      readonly cropName: string;
+      readonly cropGroup: CropGroup | null;
+    }[];
   }[];
 };
 
 /** A plot with its place on the sheet. */
-export type Placed = DrawnPlot & { readonly at: Frame; readonly shape: Polygon; readonly transform: string; readonly turnDeg: number; readonly label: Point; readonly middle: Point };
+export type Placed = DrawnPlot & {
+  readonly at: Frame;
+  readonly shape: Polygon;
+  readonly transform: string;
+  readonly turnDeg: number;
+  readonly label: Point;
+  readonly middle: Point;
+};
 
 /**
  * Give every plot a place: measured ones where they lie, the others in a row of their own beneath, sized by their rods.
  */
 export function drawPlots(plots: readonly DrawnPlot[]): Placed[] {
-  const measured = plots.filter((plot) => plot.frame && plot.polygon).map((plot) => place(plot, plot.frame as Frame, plot.polygon as Polygon));
-  const below = measured.length ? Math.max(...measured.flatMap((plot) => outlineOf(plot).map(({ yCm }) => yCm))) + 600 : 0;
+  const measured = plots
+    .filter((plot) => plot.frame && plot.polygon)
+    .map((plot) => place(plot, plot.frame as Frame, plot.polygon as Polygon));
+  const below = measured.length
+    ? Math.max(...measured.flatMap((plot) => outlineOf(plot).map(({ yCm }) => yCm))) + 600
+    : 0;
   const left = measured.length ? Math.min(...measured.flatMap((plot) => outlineOf(plot).map(({ xCm }) => xCm))) : 0;
   let x = left;
-  const others = plots.filter((plot) => !plot.frame || !plot.polygon).map((plot) => {
-    const shape = plot.polygon ?? assumedShape(plot);
-    const placed = place(plot, { originXCm: Math.round(x), originYCm: Math.round(below), bearingCentideg: 0 }, shape);
-    x += Math.max(...shape.map(({ xCm }) => xCm)) + 300;
-    return placed;
-  });
+  const others = plots
+    .filter((plot) => !plot.frame || !plot.polygon)
+    .map((plot) => {
+      const shape = plot.polygon ?? assumedShape(plot);
+      const placed = place(plot, { originXCm: Math.round(x), originYCm: Math.round(below), bearingCentideg: 0 }, shape);
+      x += Math.max(...shape.map(({ xCm }) => xCm)) + 300;
+      return placed;
+    });
   return [...measured, ...others];
 }
 
@@ -52,7 +70,8 @@ function assumedShape({ quarterRods, beds }: DrawnPlot): Polygon {
 
 function place(plot: DrawnPlot, at: Frame, shape: Polygon): Placed {
   const corners = shape.map((point) => toSite(at, point));
-  const mean = (pick: (point: Point) => number) => corners.reduce((sum, corner) => sum + pick(corner), 0) / corners.length;
+  const mean = (pick: (point: Point) => number) =>
+    corners.reduce((sum, corner) => sum + pick(corner), 0) / corners.length;
   const turnDeg = at.bearingCentideg / 100;
   const top = corners.reduce((best, corner) => (corner.xCm + corner.yCm < best.xCm + best.yCm ? corner : best));
   return {
@@ -72,7 +91,10 @@ export function outlineOf({ at, shape }: Pick<Placed, 'at' | 'shape'>): Point[] 
 }
 
 /** The rectangle that holds everything drawn. */
-export function boundsOf(plots: readonly Placed[], paths: readonly (readonly Point[])[]): { x: number; y: number; width: number; height: number } {
+export function boundsOf(
+  plots: readonly Placed[],
+  paths: readonly (readonly Point[])[],
+): { x: number; y: number; width: number; height: number } {
   const all = [...plots.flatMap(outlineOf), ...paths.flat()];
   if (all.length === 0) return { x: 0, y: 0, width: 1000, height: 600 };
   const [xs, ys] = [all.map(({ xCm }) => xCm), all.map(({ yCm }) => yCm)];

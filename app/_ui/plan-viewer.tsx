@@ -9,7 +9,8 @@ export function PlanViewer({ children }: { children: ReactNode }) {
   const frame = useRef<HTMLDivElement>(null);
   const [step, setStep] = useState(0);
   useEffect(() => {
-    if (window.innerWidth < 700) setStep(3);
+    const opening = requestAnimationFrame(() => window.innerWidth < 700 && setStep(3));
+    return () => cancelAnimationFrame(opening);
   }, []);
   // Keep the middle of what is seen where it is; on opening, that is one's own plot.
   useEffect(() => {
@@ -23,14 +24,31 @@ export function PlanViewer({ children }: { children: ReactNode }) {
   const scale = steps[step] ?? 1;
   return (
     <>
-      <div className="plan-frame" ref={frame} style={step ? { maxHeight: '75vh' } : undefined} role="region" aria-label="The plan; scroll to move it" tabIndex={0}>
+      <div
+        className="plan-frame"
+        ref={frame}
+        style={step ? { maxHeight: '75vh' } : undefined}
+        role="region"
+        aria-label="The plan; scroll to move it"
+        tabIndex={0}
+      >
         <div style={{ width: `${scale * 100}%` }}>{children}</div>
       </div>
       <p className="row no-print" style={{ padding: '0.6rem 1rem 0', margin: 0 }}>
-        <button type="button" className="button" onClick={() => setStep(Math.min(step + 1, steps.length - 1))} aria-disabled={step === steps.length - 1}>
+        <button
+          type="button"
+          className="button"
+          onClick={() => setStep(Math.min(step + 1, steps.length - 1))}
+          aria-disabled={step === steps.length - 1}
+        >
           Larger
         </button>
-        <button type="button" className="button" onClick={() => setStep(Math.max(step - 1, 0))} aria-disabled={step === 0}>
+        <button
+          type="button"
+          className="button"
+          onClick={() => setStep(Math.max(step - 1, 0))}
+          aria-disabled={step === 0}
+        >
           Smaller
         </button>
       </p>

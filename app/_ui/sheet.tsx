@@ -1,7 +1,19 @@
 import type { ReactNode } from 'react';
 
 /** A ruled sheet with a heading line. */
-export function Sheet({ title, aside, children, wide, flush }: { title: ReactNode; aside?: ReactNode; children: ReactNode; wide?: boolean; flush?: boolean }) {
+export function Sheet({
+  title,
+  aside,
+  children,
+  wide,
+  flush,
+}: {
+  title: ReactNode;
+  aside?: ReactNode;
+  children: ReactNode;
+  wide?: boolean;
+  flush?: boolean;
+}) {
   return (
     <section className={wide ? 'sheet wide' : 'sheet'}>
       <header>

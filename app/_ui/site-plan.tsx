@@ -24,7 +24,13 @@ export function SitePlan({ name, season, plots, paths = [], northCentideg = 0, o
   const view = `${box.x - pad} ${box.y - pad} ${box.width + 2 * pad} ${box.height + 2 * pad + unit * 5}`;
   const foot = box.y + box.height + pad;
   return (
-    <svg className="plan" viewBox={view} role="img" aria-label={`${name}, season ${season}: plan of ${placed.length} plots to scale`} style={only ? { maxHeight: '34rem' } : undefined}>
+    <svg
+      className="plan"
+      viewBox={view}
+      role="img"
+      aria-label={`${name}, season ${season}: plan of ${placed.length} plots to scale`}
+      style={only ? { maxHeight: '34rem' } : undefined}
+    >
       <Hatches size={unit} />
       {only ? null : paths.map((path) => <Path key={JSON.stringify(path[0])} points={path} unit={unit} />)}
       {placed.map((plot) => (
@@ -68,12 +74,25 @@ function PlotDrawing({ plot, unit }: { plot: Placed; unit: number }) {
         <BedDrawing key={bed.id} bed={bed} plot={plot} unit={unit} />
       ))}
       {plot.beds.length === 0 ? (
-        <text x={plot.middle.xCm} y={plot.middle.yCm} fontSize={unit * 1.1} textAnchor="middle" style={{ fill: 'var(--ink-soft)' }}>
+        <text
+          x={plot.middle.xCm}
+          y={plot.middle.yCm}
+          fontSize={unit * 1.1}
+          textAnchor="middle"
+          style={{ fill: 'var(--ink-soft)' }}
+        >
           {plot.toLet ? 'to let' : plot.polygon ? 'no beds yet' : 'not measured'}
         </text>
       ) : null}
       <rect x={labelX} y={labelY} width={wide} height={unit * 1.5} fill={plot.mine ? 'var(--rust)' : 'var(--ink)'} />
-      <text x={labelX + wide / 2} y={labelY + unit * 1.13} fontSize={unit * 1.1} textAnchor="middle" fontWeight="700" style={{ fill: 'var(--paper)' }}>
+      <text
+        x={labelX + wide / 2}
+        y={labelY + unit * 1.13}
+        fontSize={unit * 1.1}
+        textAnchor="middle"
+        fontWeight="700"
+        style={{ fill: 'var(--paper)' }}
+      >
         {plot.number}
       </text>
     </g>
@@ -83,16 +102,44 @@ function PlotDrawing({ plot, unit }: { plot: Placed; unit: number }) {
 function BedDrawing({ bed, plot, unit }: { bed: Placed['beds'][number]; plot: Placed; unit: number }) {
   const { xCm, yCm, widthCm, lengthCm } = bed.footprint;
   const marked = bed.mark !== null;
-  const words = bed.plantings.map(({ cropName }) => cropName).filter(Boolean).join(', ') || 'nothing recorded';
+  const words =
+    bed.plantings
+      .map(({ cropName }) => cropName)
+      .filter(Boolean)
+      .join(', ') || 'nothing recorded';
   const drawing = (
     <g transform={plot.transform}>
-      <rect x={xCm} y={yCm} width={widthCm} height={lengthCm} fill="var(--paper)" stroke="var(--ink)" strokeWidth={unit / 14} />
+      <rect
+        x={xCm}
+        y={yCm}
+        width={widthCm}
+        height={lengthCm}
+        fill="var(--paper)"
+        stroke="var(--ink)"
+        strokeWidth={unit / 14}
+      />
       {bed.plantings.map((planting) => (
         <PlantingDrawing key={planting.id} planting={planting} unit={unit} upright={-plot.turnDeg} />
       ))}
-      {marked ? <rect x={xCm} y={yCm} width={widthCm} height={lengthCm} fill="none" stroke="var(--rust)" strokeWidth={unit / 3.5} /> : null}
+      {marked ? (
+        <rect
+          x={xCm}
+          y={yCm}
+          width={widthCm}
+          height={lengthCm}
+          fill="none"
+          stroke="var(--rust)"
+          strokeWidth={unit / 3.5}
+        />
+      ) : null}
       {marked && fits(bed.mark ?? '', widthCm, lengthCm, unit * 0.75) ? (
-        <text x={xCm + unit * 0.3} y={yCm + unit * 0.9} fontSize={unit * 0.75} fontWeight="700" style={{ fill: 'var(--rust)', paintOrder: 'stroke', stroke: 'var(--sheet)', strokeWidth: unit * 0.35 }}>
+        <text
+          x={xCm + unit * 0.3}
+          y={yCm + unit * 0.9}
+          fontSize={unit * 0.75}
+          fontWeight="700"
+          style={{ fill: 'var(--rust)', paintOrder: 'stroke', stroke: 'var(--sheet)', strokeWidth: unit * 0.35 }}
+        >
           {bed.mark}
         </text>
       ) : null}
@@ -106,7 +153,15 @@ function BedDrawing({ bed, plot, unit }: { bed: Placed['beds'][number]; plot: Pl
   );
 }
 
-function PlantingDrawing({ planting, unit, upright }: { planting: Placed['beds'][number]['plantings'][number]; unit: number; upright: number }) {
+function PlantingDrawing({
+  planting,
+  unit,
+  upright,
+}: {
+  planting: Placed['beds'][number]['plantings'][number];
+  unit: number;
+  upright: number;
+}) {
   const { xCm, yCm, widthCm, lengthCm } = planting.footprint;
   const size = unit * 0.95;
   const [midX, midY] = [xCm + widthCm / 2, yCm + lengthCm / 2];
@@ -115,7 +170,15 @@ function PlantingDrawing({ planting, unit, upright }: { planting: Placed['beds']
   const turn = down ? 90 : Math.abs(upright) > 90 ? 180 : 0;
   return (
     <>
-      <rect x={xCm} y={yCm} width={widthCm} height={lengthCm} fill={hatchOf(planting.cropGroup)} stroke="var(--ink)" strokeWidth={unit / 14} />
+      <rect
+        x={xCm}
+        y={yCm}
+        width={widthCm}
+        height={lengthCm}
+        fill={hatchOf(planting.cropGroup)}
+        stroke="var(--ink)"
+        strokeWidth={unit / 14}
+      />
       {along || down ? (
         <text
           x={midX}
@@ -138,7 +201,12 @@ function Scale({ x, y, unit, width }: { x: number; y: number; unit: number; widt
   const length = metres * 100;
   return (
     <g>
-      <path d={`M${x} ${y - unit / 2}V${y}H${x + length}V${y - unit / 2}M${x + length / 2} ${y}V${y - unit / 3}`} fill="none" stroke="var(--ink)" strokeWidth={unit / 8} />
+      <path
+        d={`M${x} ${y - unit / 2}V${y}H${x + length}V${y - unit / 2}M${x + length / 2} ${y}V${y - unit / 3}`}
+        fill="none"
+        stroke="var(--ink)"
+        strokeWidth={unit / 8}
+      />
       <text x={x + length + unit * 0.6} y={y + unit * 0.1} fontSize={unit * 1.1}>
         {metres} m
       </text>

@@ -5,7 +5,17 @@ export type Column = { readonly head: ReactNode; readonly number?: boolean };
 type Row = { readonly key: string; readonly cells: readonly ReactNode[]; readonly mine?: boolean };
 
 /** A table as in an account book. It scrolls sideways in its own frame where the screen is narrow. */
-export function Table({ caption, columns, rows, foot }: { caption: string; columns: readonly Column[]; rows: readonly Row[]; foot?: readonly ReactNode[] }) {
+export function Table({
+  caption,
+  columns,
+  rows,
+  foot,
+}: {
+  caption: string;
+  columns: readonly Column[];
+  rows: readonly Row[];
+  foot?: readonly ReactNode[];
+}) {
   const cells = (content: readonly ReactNode[]) =>
     content.map((cell, at) => (
       // The order of columns never changes: their place is their key.

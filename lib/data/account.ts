@@ -24,7 +24,11 @@ export function changePasswordHash(tx: Tx, accountId: string, passwordHash: stri
 
 /** Sign every device out. */
 export function raiseSessionVersion(tx: Tx, accountId: string) {
-  return tx.account.update({ where: { id: accountId }, data: { sessionVersion: { increment: 1 } }, select: { id: true, sessionVersion: true } });
+  return tx.account.update({
+    where: { id: accountId },
+    data: { sessionVersion: { increment: 1 } },
+    select: { id: true, sessionVersion: true },
+  });
 }
 
 /** The societies an account is a member of; none for a session of an older version. */
@@ -68,7 +72,13 @@ export async function useReset(tx: Tx, tokenHash: string, now: Date): Promise<st
 }
 
 /** The password hash behind a session that still holds; null for one of an older version. */
-export async function passwordHashOf(db: Db, claim: { accountId: string; sessionVersion: number }): Promise<string | null> {
+export async function passwordHashOf(
+  db: Db,
+  claim: { accountId: string; sessionVersion: number },
+): Promise<string | null> {
   const { accountId: id, sessionVersion } = claim;
-  return (await db.account.findFirst({ where: { id, sessionVersion }, select: { passwordHash: true } }))?.passwordHash ?? null;
+  return (
+    (await db.account.findFirst({ where: { id, sessionVersion }, select: { passwordHash: true } }))?.passwordHash ??
+    null
+  );
 }

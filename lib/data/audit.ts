@@ -15,7 +15,13 @@ export type Change = {
 };
 
 /** Append changes to the society's book, in the transaction that makes them. */
-export async function writeAudit(tx: Tx, scope: Scope, writeId: string, at: Date, changes: readonly Change[]): Promise<void> {
+export async function writeAudit(
+  tx: Tx,
+  scope: Scope,
+  writeId: string,
+  at: Date,
+  changes: readonly Change[],
+): Promise<void> {
   await tx.auditRow.createMany({
     data: changes.map(({ before, after, forMemberId, forHoldingId, ...change }) => ({
       ...change,

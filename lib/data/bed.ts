@@ -22,7 +22,10 @@ export type BedRecord = {
 function toBed(row: Bed): BedRecord {
   const { id, plotId, frameId, name, xCm, yCm, widthCm, lengthCm } = row;
   return {
-    id, plotId, frameId, name,
+    id,
+    plotId,
+    frameId,
+    name,
     footprint: { xCm, yCm, widthCm, lengthCm },
     typed: (row.typed as Record<string, string> | null) ?? null,
     fromOn: fromDbDay(row.fromOn),
@@ -31,7 +34,13 @@ function toBed(row: Bed): BedRecord {
 }
 
 /** Beds that stand on any of the days from one to another, of some plots or of all. */
-export async function bedsStanding(db: Db, scope: Scope, from: CalendarDate, to: CalendarDate, plotIds?: readonly string[]): Promise<BedRecord[]> {
+export async function bedsStanding(
+  db: Db,
+  scope: Scope,
+  from: CalendarDate,
+  to: CalendarDate,
+  plotIds?: readonly string[],
+): Promise<BedRecord[]> {
   const rows = await db.bed.findMany({
     where: {
       societyId: scope.societyId,
@@ -75,15 +84,31 @@ export async function createBeds(tx: Tx, scope: Scope, beds: readonly NewBed[]):
 }
 
 /** Take a bed out of use from a day, and say which beds its ground became. */
-export async function retireBed(tx: Tx, scope: Scope, id: string, on: CalendarDate, childIds: readonly string[] = []): Promise<void> {
+export async function retireBed(
+  tx: Tx,
+  scope: Scope,
+  id: string,
+  on: CalendarDate,
+  childIds: readonly string[] = [],
+): Promise<void> {
   const { societyId } = scope;
   await tx.bed.updateMany({ where: { id, societyId }, data: { retiredOn: toDbDay(on) } });
-  await tx.bedLineage.createMany({ data: childIds.map((childId) => ({ societyId, parentId: id, childId, on: toDbDay(on) })) });
+  await tx.bedLineage.createMany({
+    data: childIds.map((childId) => ({ societyId, parentId: id, childId, on: toDbDay(on) })),
+  });
 }
 
 /** Say which retired beds a new bed was made from. */
-export async function noteBedLineage(tx: Tx, scope: Scope, parentIds: readonly string[], childId: string, on: CalendarDate): Promise<void> {
-  await tx.bedLineage.createMany({ data: parentIds.map((parentId) => ({ societyId: scope.societyId, parentId, childId, on: toDbDay(on) })) });
+export async function noteBedLineage(
+  tx: Tx,
+  scope: Scope,
+  parentIds: readonly string[],
+  childId: string,
+  on: CalendarDate,
+): Promise<void> {
+  await tx.bedLineage.createMany({
+    data: parentIds.map((parentId) => ({ societyId: scope.societyId, parentId, childId, on: toDbDay(on) })),
+  });
 }
 
 /** Name a bed anew. */

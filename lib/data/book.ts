@@ -21,23 +21,50 @@ export async function readBookPage(db: Db, scope: Scope, { thing, memberId, from
     societyId: scope.societyId,
     ...(thing ? { thing } : {}),
     ...(memberId ? { OR: [{ actorMemberId: memberId }, { forMemberId: memberId }] } : {}),
-    ...(from || to ? { at: { ...(from ? { gte: toDbDay(from) } : {}), ...(to ? { lt: toDbDay(addDays(to, 1)) } : {}) } } : {}),
+    ...(from || to
+      ? { at: { ...(from ? { gte: toDbDay(from) } : {}), ...(to ? { lt: toDbDay(addDays(to, 1)) } : {}) } }
+      : {}),
   };
   const [rows, count, things] = await Promise.all([
-    db.auditRow.findMany({ where, orderBy: [{ at: 'desc' }, { id: 'desc' }], skip: page * bookPageRows, take: bookPageRows }),
+    db.auditRow.findMany({
+      where,
+      orderBy: [{ at: 'desc' }, { id: 'desc' }],
+      skip: page * bookPageRows,
+      take: bookPageRows,
+    }),
     db.auditRow.count({ where }),
-    db.auditRow.findMany({ where: { societyId: scope.societyId }, distinct: ['thing'], select: { thing: true }, orderBy: { thing: 'asc' } }),
+    db.auditRow.findMany({
+      where: { societyId: scope.societyId },
+      distinct: ['thing'],
+      select: { thing: true },
+      orderBy: { thing: 'asc' },
+    }),
   ]);
   return { rows: await named(db, scope, rows), count, things: things.map((row) => row.thing) };
 }
 
-type Row = { id: string; at: Date; actorMemberId: string | null; forMemberId: string | null; forHoldingId: string | null; verb: string; thing: string; before: unknown; after: unknown };
+type Row = {
+  id: string;
+  at: Date;
+  actorMemberId: string | null;
+  forMemberId: string | null;
+  forHoldingId: string | null;
+  verb: string;
+  thing: string;
+  before: unknown;
+  after: unknown;
+};
 
 async function named(db: Db, scope: Scope, rows: readonly Row[]) {
-  const ids = rows.flatMap(({ actorMemberId, forMemberId }) => [actorMemberId, forMemberId]).filter((id) => id !== null);
+  const ids = rows
+    .flatMap(({ actorMemberId, forMemberId }) => [actorMemberId, forMemberId])
+    .filter((id) => id !== null);
   const holdingIds = rows.map(({ forHoldingId }) => forHoldingId).filter((id) => id !== null);
   const [members, holdings] = await Promise.all([
-    db.member.findMany({ where: { societyId: scope.societyId, id: { in: ids } }, select: { id: true, name: true, roles: true } }),
+    db.member.findMany({
+      where: { societyId: scope.societyId, id: { in: ids } },
+      select: { id: true, name: true, roles: true },
+    }),
     db.holding.findMany({
       where: { societyId: scope.societyId, id: { in: holdingIds } },
       select: { id: true, tenancies: { select: { plot: { select: { number: true } } } } },

@@ -47,19 +47,34 @@ const withBeds = { beds: { select: { bedId: true }, orderBy: { order: 'asc' } } 
 
 /** The bookings of a delivery that stand. */
 export async function bookingsOf(db: Db, scope: Scope, deliveryId: string): Promise<BookingRecord[]> {
-  const rows = await db.booking.findMany({ where: { deliveryId, societyId: scope.societyId, withdrawnAt: null }, include: withBeds, orderBy: { id: 'asc' } });
+  const rows = await db.booking.findMany({
+    where: { deliveryId, societyId: scope.societyId, withdrawnAt: null },
+    include: withBeds,
+    orderBy: { id: 'asc' },
+  });
   return rows.map(toBooking);
 }
 
 /** A holding's booking on a delivery, withdrawn or not, or null. */
-export async function bookingOfHolding(db: Db, scope: Scope, deliveryId: string, holdingId: string): Promise<BookingRecord | null> {
-  const row = await db.booking.findFirst({ where: { deliveryId, holdingId, societyId: scope.societyId }, include: withBeds });
+export async function bookingOfHolding(
+  db: Db,
+  scope: Scope,
+  deliveryId: string,
+  holdingId: string,
+): Promise<BookingRecord | null> {
+  const row = await db.booking.findFirst({
+    where: { deliveryId, holdingId, societyId: scope.societyId },
+    include: withBeds,
+  });
   return row && toBooking(row);
 }
 
 /** One booking of a delivery that stands, or null. */
 export async function bookingById(db: Db, scope: Scope, deliveryId: string, id: string): Promise<BookingRecord | null> {
-  const row = await db.booking.findFirst({ where: { id, deliveryId, societyId: scope.societyId, withdrawnAt: null }, include: withBeds });
+  const row = await db.booking.findFirst({
+    where: { id, deliveryId, societyId: scope.societyId, withdrawnAt: null },
+    include: withBeds,
+  });
   return row && toBooking(row);
 }
 
@@ -73,7 +88,13 @@ export type NewBooking = {
 };
 
 /** Book for a holding, or change its booking: there is one for each delivery and holding, whoever sends it first. */
-export async function saveBooking(tx: Tx, scope: Scope, deliveryId: string, booking: NewBooking, at: Date): Promise<string> {
+export async function saveBooking(
+  tx: Tx,
+  scope: Scope,
+  deliveryId: string,
+  booking: NewBooking,
+  at: Date,
+): Promise<string> {
   const { societyId, memberId } = scope;
   const { holdingId, beds, ...asked } = booking;
   const data = { ...asked, bookedByMemberId: memberId, changedAt: at, withdrawnAt: null };
@@ -93,13 +114,27 @@ export async function withdrawBooking(tx: Tx, scope: Scope, id: string, at: Date
   await tx.booking.updateMany({ where: { id, societyId: scope.societyId }, data: { withdrawnAt: at, changedAt: at } });
 }
 
-export type WrittenShare = { readonly id: string; readonly share: number; readonly dueMillionths: number; readonly reason: ShareReason; readonly creditBeforeMillionths: number };
+export type WrittenShare = {
+  readonly id: string;
+  readonly share: number;
+  readonly dueMillionths: number;
+  readonly reason: ShareReason;
+  readonly creditBeforeMillionths: number;
+};
 
 /** Write shares. Those that fall come first: the heap may not seem overshared for a moment. */
-export async function writeShares(tx: Tx, scope: Scope, shares: readonly WrittenShare[], before: ReadonlyMap<string, number>): Promise<void> {
+export async function writeShares(
+  tx: Tx,
+  scope: Scope,
+  shares: readonly WrittenShare[],
+  before: ReadonlyMap<string, number>,
+): Promise<void> {
   const rise = ({ id, share }: WrittenShare) => share - (before.get(id) ?? 0);
   for (const { id, ...data } of shares.toSorted((a, b) => rise(a) - rise(b)))
-    await tx.booking.updateMany({ where: { id, societyId: scope.societyId }, data: { ...data, reason: data.reason as Prisma.InputJsonValue } });
+    await tx.booking.updateMany({
+      where: { id, societyId: scope.societyId },
+      data: { ...data, reason: data.reason as Prisma.InputJsonValue },
+    });
 }
 
 /** A share given up: what is asked falls to what was collected. */
@@ -109,21 +144,43 @@ export async function giveUpRest(tx: Tx, scope: Scope, id: string, at: Date): Pr
 }
 
 /** Tick off loads. Triggers count them on the booking and the heap; the database refuses what would exceed either. */
-export async function createCollection(tx: Tx, scope: Scope, row: { deliveryId: string; bookingId: string; loads: number; beyond: boolean; reason: string | null; reversesId: string | null; at: Date }): Promise<string> {
-  const { id } = await tx.collection.create({ data: { ...row, societyId: scope.societyId, byMemberId: scope.memberId }, select: { id: true } });
+export async function createCollection(
+  tx: Tx,
+  scope: Scope,
+  row: {
+    deliveryId: string;
+    bookingId: string;
+    loads: number;
+    beyond: boolean;
+    reason: string | null;
+    reversesId: string | null;
+    at: Date;
+  },
+): Promise<string> {
+  const { id } = await tx.collection.create({
+    data: { ...row, societyId: scope.societyId, byMemberId: scope.memberId },
+    select: { id: true },
+  });
   return id;
 }
 
 /** The newest tick of a booking that was not undone, or null. */
 export async function lastTick(db: Db, scope: Scope, bookingId: string) {
-  const rows = await db.collection.findMany({ where: { bookingId, societyId: scope.societyId }, orderBy: [{ at: 'desc' }, { id: 'desc' }] });
+  const rows = await db.collection.findMany({
+    where: { bookingId, societyId: scope.societyId },
+    orderBy: [{ at: 'desc' }, { id: 'desc' }],
+  });
   const undone = new Set(rows.map(({ reversesId }) => reversesId));
   return rows.find(({ id, loads }) => loads > 0 && !undone.has(id)) ?? null;
 }
 
 /** The beds a booking named, in the holder's order, with their ground. */
 export async function bookedBeds(db: Db, scope: Scope, bookingId: string) {
-  const rows = await db.bookingBed.findMany({ where: { bookingId, societyId: scope.societyId }, include: { bed: true }, orderBy: { order: 'asc' } });
+  const rows = await db.bookingBed.findMany({
+    where: { bookingId, societyId: scope.societyId },
+    include: { bed: true },
+    orderBy: { order: 'asc' },
+  });
   return rows.map(({ bed, dueCm2 }) => ({
     bedId: bed.id,
     frameId: bed.frameId,

@@ -4,21 +4,35 @@ import type { Scope } from './scope';
 
 /** Credits of a material by holding, in millionths of a load; the lapsed line under the empty text. They sum to zero. */
 export async function creditsOf(db: Db, scope: Scope, materialKey: string): Promise<Map<string, number>> {
-  const rows = await db.creditEntry.groupBy({ by: ['holdingId'], where: { societyId: scope.societyId, materialKey }, _sum: { changeMillionths: true } });
+  const rows = await db.creditEntry.groupBy({
+    by: ['holdingId'],
+    where: { societyId: scope.societyId, materialKey },
+    _sum: { changeMillionths: true },
+  });
   return new Map(rows.map(({ holdingId, _sum }) => [holdingId ?? '', Number(_sum.changeMillionths ?? 0n)]));
 }
 
 /** The materials that any credit stands in. */
 export async function creditedMaterials(db: Db, scope: Scope): Promise<string[]> {
-  const rows = await db.creditEntry.findMany({ where: { societyId: scope.societyId }, distinct: ['materialKey'], select: { materialKey: true } });
+  const rows = await db.creditEntry.findMany({
+    where: { societyId: scope.societyId },
+    distinct: ['materialKey'],
+    select: { materialKey: true },
+  });
   return rows.map(({ materialKey }) => materialKey);
 }
 
 export type NewCredit = { readonly holdingId: string | null; readonly changeMillionths: number };
 
 /** Write credits: once for a delivery, and always summing to zero, which the database checks when the transaction ends. */
-export async function writeCredits(tx: Tx, scope: Scope, given: { materialKey: string; deliveryId: string | null; code: string; at: Date; entries: readonly NewCredit[] }): Promise<void> {
+export async function writeCredits(
+  tx: Tx,
+  scope: Scope,
+  given: { materialKey: string; deliveryId: string | null; code: string; at: Date; entries: readonly NewCredit[] },
+): Promise<void> {
   const { entries, ...common } = given;
-  const data = entries.filter(({ changeMillionths }) => changeMillionths !== 0).map((entry) => ({ ...entry, ...common, societyId: scope.societyId }));
+  const data = entries
+    .filter(({ changeMillionths }) => changeMillionths !== 0)
+    .map((entry) => ({ ...entry, ...common, societyId: scope.societyId }));
   await tx.creditEntry.createMany({ data });
 }

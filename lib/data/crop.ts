@@ -27,11 +27,18 @@ export async function cropsOf(db: Db, scope: Scope): Promise<ReadonlyMap<string,
 export async function saveCrop(tx: Tx, scope: Scope, crop: Omit<Crop, 'stands'>): Promise<void> {
   const { societyId } = scope;
   const data = { ...crop, hostGroups: [...crop.hostGroups], retiredAt: null };
-  await tx.societyCrop.upsert({ where: { societyId_key: { societyId, key: crop.key } }, create: { ...data, societyId }, update: data });
+  await tx.societyCrop.upsert({
+    where: { societyId_key: { societyId, key: crop.key } },
+    create: { ...data, societyId },
+    update: data,
+  });
 }
 
 /** The keys that the society added or changed. */
 export async function ownCropKeys(db: Db, scope: Scope): Promise<ReadonlySet<string>> {
-  const rows = await db.societyCrop.findMany({ where: { societyId: scope.societyId, retiredAt: null }, select: { key: true } });
+  const rows = await db.societyCrop.findMany({
+    where: { societyId: scope.societyId, retiredAt: null },
+    select: { key: true },
+  });
   return new Set(rows.map(({ key }) => key));
 }

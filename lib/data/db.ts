@@ -6,6 +6,9 @@ import { env } from '@/lib/platform/env';
 
 export type Tx = Prisma.TransactionClient;
 export type Db = PrismaClient | Tx;
+/** What a JSON column takes. */
+export type Json = Prisma.InputJsonValue;
+export type Isolation = Prisma.TransactionIsolationLevel;
 
 const held = globalThis as unknown as { barrowmootDb?: PrismaClient };
 
@@ -54,11 +57,20 @@ function isCrossed(error: unknown): boolean {
 
 /** Which of the database's own guards refused, by the constraint's name; null when none did. */
 export function brokenConstraint(error: unknown): string | null {
-  const text = error instanceof Error ? `${error.message} ${JSON.stringify((error as { meta?: unknown }).meta ?? '')}` : '';
+  const text =
+    error instanceof Error ? `${error.message} ${JSON.stringify((error as { meta?: unknown }).meta ?? '')}` : '';
   return guards.find((name) => text.includes(name)) ?? null;
 }
 
 const guards = [
-  'bed_overlap', 'tenancy_once', 'plot_number_in_use', 'delivery_not_overshared', 'delivery_not_overtaken',
-  'delivery_collecting', 'booking_collected', 'booking_share', 'credits_sum_to_zero', 'secretary_remains',
+  'bed_overlap',
+  'tenancy_once',
+  'plot_number_in_use',
+  'delivery_not_overshared',
+  'delivery_not_overtaken',
+  'delivery_collecting',
+  'booking_collected',
+  'booking_share',
+  'credits_sum_to_zero',
+  'secretary_remains',
 ] as const;

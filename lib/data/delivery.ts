@@ -37,7 +37,17 @@ export type DeliveryRecord = {
 };
 
 function toDelivery(row: Delivery, now: Date): DeliveryRecord {
-  const { lotBytesHex, lotCommitment, lotRevealedAt, amountThousandths, amountUnit, arrivesOn, collectByOn, state, ...rest } = row;
+  const {
+    lotBytesHex,
+    lotCommitment,
+    lotRevealedAt,
+    amountThousandths,
+    amountUnit,
+    arrivesOn,
+    collectByOn,
+    state,
+    ...rest
+  } = row;
   return {
     ...rest,
     state: effectiveState(state, row.closesAt.getTime(), now.getTime()),
@@ -64,22 +74,42 @@ export async function deliveryById(db: Db, scope: Scope, id: string, now: Date):
  * One delivery, locked until the transaction ends. Booking shares the lock with other bookings; whatever changes the
  * delivery itself takes it alone, so that no booking slips in behind a closing.
  */
-export async function lockDelivery(tx: Tx, scope: Scope, id: string, now: Date, how: 'share' | 'alone'): Promise<DeliveryRecord | null> {
+export async function lockDelivery(
+  tx: Tx,
+  scope: Scope,
+  id: string,
+  now: Date,
+  how: 'share' | 'alone',
+): Promise<DeliveryRecord | null> {
   const { societyId } = scope;
-  if (how === 'share') await tx.$queryRaw`SELECT 1 FROM "Delivery" WHERE "id" = ${id}::uuid AND "societyId" = ${societyId}::uuid FOR SHARE`;
-  else await tx.$queryRaw`SELECT 1 FROM "Delivery" WHERE "id" = ${id}::uuid AND "societyId" = ${societyId}::uuid FOR UPDATE`;
+  if (how === 'share')
+    await tx.$queryRaw`SELECT 1 FROM "Delivery" WHERE "id" = ${id}::uuid AND "societyId" = ${societyId}::uuid FOR SHARE`;
+  else
+    await tx.$queryRaw`SELECT 1 FROM "Delivery" WHERE "id" = ${id}::uuid AND "societyId" = ${societyId}::uuid FOR UPDATE`;
   return deliveryById(tx, scope, id, now);
 }
 
-export type DeliveryFacts = Omit<DeliveryRecord, 'id' | 'state' | 'lot' | 'heapLoads' | 'sharedLoads' | 'collectedLoads'>;
+export type DeliveryFacts = Omit<
+  DeliveryRecord,
+  'id' | 'state' | 'lot' | 'heapLoads' | 'sharedLoads' | 'collectedLoads'
+>;
 
 function toRow({ amount, arrivesOn, collectByOn, ...facts }: DeliveryFacts) {
-  return { ...facts, amountThousandths: amount.thousandths, amountUnit: amount.unit, arrivesOn: toDbDay(arrivesOn), collectByOn: toDbDay(collectByOn) };
+  return {
+    ...facts,
+    amountThousandths: amount.thousandths,
+    amountUnit: amount.unit,
+    arrivesOn: toDbDay(arrivesOn),
+    collectByOn: toDbDay(collectByOn),
+  };
 }
 
 /** Plan a delivery. */
 export async function createDelivery(tx: Tx, scope: Scope, facts: DeliveryFacts): Promise<string> {
-  const { id } = await tx.delivery.create({ data: { ...toRow(facts), societyId: scope.societyId }, select: { id: true } });
+  const { id } = await tx.delivery.create({
+    data: { ...toRow(facts), societyId: scope.societyId },
+    select: { id: true },
+  });
   return id;
 }
 
@@ -88,7 +118,9 @@ export async function changeDelivery(tx: Tx, scope: Scope, id: string, facts: De
   await tx.delivery.updateMany({ where: { id, societyId: scope.societyId }, data: toRow(facts) });
 }
 
-type StepData = Partial<Pick<Delivery, 'state' | 'closesAt' | 'closedAt' | 'heapLoads' | 'confirmedAt' | 'settledAt' | 'lotRevealedAt'>> & { shareOutRecord?: Prisma.InputJsonValue };
+type StepData = Partial<
+  Pick<Delivery, 'state' | 'closesAt' | 'closedAt' | 'heapLoads' | 'confirmedAt' | 'settledAt' | 'lotRevealedAt'>
+> & { shareOutRecord?: Prisma.InputJsonValue };
 
 /** Write down a step that a delivery took. */
 export async function moveDelivery(tx: Tx, scope: Scope, id: string, data: StepData): Promise<void> {
@@ -96,13 +128,23 @@ export async function moveDelivery(tx: Tx, scope: Scope, id: string, data: StepD
 }
 
 /** Put a delivery off. */
-export async function postponeTo(tx: Tx, scope: Scope, id: string, days: { arrivesOn: CalendarDate; collectByOn: CalendarDate; closesAt: Date }): Promise<void> {
+export async function postponeTo(
+  tx: Tx,
+  scope: Scope,
+  id: string,
+  days: { arrivesOn: CalendarDate; collectByOn: CalendarDate; closesAt: Date },
+): Promise<void> {
   const data = { arrivesOn: toDbDay(days.arrivesOn), collectByOn: toDbDay(days.collectByOn), closesAt: days.closesAt };
   await tx.delivery.updateMany({ where: { id, societyId: scope.societyId }, data });
 }
 
 /** Keep the lot's bytes, and the hash of them that is published. */
-export async function keepLot(tx: Tx, scope: Scope, id: string, lot: { bytesHex: string; commitment: string }): Promise<void> {
+export async function keepLot(
+  tx: Tx,
+  scope: Scope,
+  id: string,
+  lot: { bytesHex: string; commitment: string },
+): Promise<void> {
   const data = { state: 'open' as const, lotBytesHex: lot.bytesHex, lotCommitment: lot.commitment };
   await tx.delivery.updateMany({ where: { id, societyId: scope.societyId }, data });
 }
@@ -115,14 +157,22 @@ export async function lotBytesOf(db: Db, scope: Scope, id: string): Promise<stri
 
 /** The stored inputs and result of a confirmed share-out. */
 export async function shareOutRecordOf(db: Db, scope: Scope, id: string): Promise<unknown> {
-  const row = await db.delivery.findFirst({ where: { id, societyId: scope.societyId }, select: { shareOutRecord: true } });
+  const row = await db.delivery.findFirst({
+    where: { id, societyId: scope.societyId },
+    select: { shareOutRecord: true },
+  });
   return row?.shareOutRecord ?? null;
 }
 
 /** Another delivery of the same material that is tipped or being collected and not settled, if any. */
 export async function unsettledBefore(db: Db, scope: Scope, delivery: DeliveryRecord): Promise<string | null> {
   const row = await db.delivery.findFirst({
-    where: { societyId: scope.societyId, materialKey: delivery.materialKey, id: { not: delivery.id }, state: { in: ['shared', 'collecting'] } },
+    where: {
+      societyId: scope.societyId,
+      materialKey: delivery.materialKey,
+      id: { not: delivery.id },
+      state: { in: ['shared', 'collecting'] },
+    },
     select: { name: true },
   });
   return row?.name ?? null;
@@ -130,8 +180,14 @@ export async function unsettledBefore(db: Db, scope: Scope, delivery: DeliveryRe
 
 /** Offers to help unload. */
 export async function unloadersOf(db: Db, scope: Scope, deliveryId: string) {
-  const offers = await db.unloadOffer.findMany({ where: { deliveryId, societyId: scope.societyId }, select: { memberId: true } });
-  const members = await db.member.findMany({ where: { societyId: scope.societyId, id: { in: offers.map(({ memberId }) => memberId) } }, select: { id: true, name: true } });
+  const offers = await db.unloadOffer.findMany({
+    where: { deliveryId, societyId: scope.societyId },
+    select: { memberId: true },
+  });
+  const members = await db.member.findMany({
+    where: { societyId: scope.societyId, id: { in: offers.map(({ memberId }) => memberId) } },
+    select: { id: true, name: true },
+  });
   return members;
 }
 

@@ -12,7 +12,12 @@ export async function manuringsIn(db: Db, scope: Scope, frameIds: readonly strin
     orderBy: [{ season: 'desc' }, { createdAt: 'desc' }],
   });
   return rows.map(({ id, frameId, season, doneOn, materialKey, loads, deliveryId, xCm, yCm, widthCm, lengthCm }) => ({
-    id, frameId, season, materialKey, loads, deliveryId,
+    id,
+    frameId,
+    season,
+    materialKey,
+    loads,
+    deliveryId,
     doneOn: doneOn && fromDbDay(doneOn),
     footprint: { xCm, yCm, widthCm, lengthCm },
   }));

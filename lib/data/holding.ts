@@ -32,7 +32,11 @@ function toHolding(row: Row): HoldingOnDay {
   return {
     id: row.id,
     plots: row.tenancies.map(({ plot }) => ({ id: plot.id, number: plot.number, siteId: plot.siteId })),
-    members: row.members.map(({ member }) => ({ id: member.id, name: member.name, canBeMailed: member.email !== null })),
+    members: row.members.map(({ member }) => ({
+      id: member.id,
+      name: member.name,
+      canBeMailed: member.email !== null,
+    })),
     memberIds: row.members.map(({ memberId }) => memberId),
     bookerMemberId: row.bookerMemberId,
   };
@@ -48,7 +52,12 @@ export async function holdingsOn(db: Db, scope: Scope, day: CalendarDate): Promi
 }
 
 /** The holdings that a member holds or shares on a day. */
-export async function holdingsOfMember(db: Db, scope: Scope, memberId: string, day: CalendarDate): Promise<HoldingOnDay[]> {
+export async function holdingsOfMember(
+  db: Db,
+  scope: Scope,
+  memberId: string,
+  day: CalendarDate,
+): Promise<HoldingOnDay[]> {
   const rows = await db.holding.findMany({
     where: { societyId: scope.societyId, members: { some: { memberId, ...heldOn(day) } } },
     include: shapeOn(day),
@@ -64,7 +73,12 @@ export async function holdingById(db: Db, scope: Scope, id: string, day: Calenda
 }
 
 /** Who holds a plot on a day; null when it is to let. */
-export async function holdingOfPlot(db: Db, scope: Scope, plotId: string, day: CalendarDate): Promise<HoldingOnDay | null> {
+export async function holdingOfPlot(
+  db: Db,
+  scope: Scope,
+  plotId: string,
+  day: CalendarDate,
+): Promise<HoldingOnDay | null> {
   const row = await db.holding.findFirst({
     where: { societyId: scope.societyId, tenancies: { some: { plotId, ...heldOn(day) } } },
     include: shapeOn(day),

@@ -3,13 +3,20 @@ import type { Db, Tx } from './db';
 import type { Scope } from './scope';
 
 /** Keep an invitation's hashed token, and withdraw the member's earlier ones. */
-export async function createInvitation(tx: Tx, scope: Scope, given: { memberId: string; tokenHash: string; expiresAt: Date; at: Date }): Promise<string> {
+export async function createInvitation(
+  tx: Tx,
+  scope: Scope,
+  given: { memberId: string; tokenHash: string; expiresAt: Date; at: Date },
+): Promise<string> {
   const { memberId, tokenHash, expiresAt, at } = given;
   await tx.invitation.updateMany({
     where: { societyId: scope.societyId, memberId, usedAt: null, withdrawnAt: null },
     data: { withdrawnAt: at },
   });
-  const { id } = await tx.invitation.create({ data: { societyId: scope.societyId, memberId, tokenHash, expiresAt }, select: { id: true } });
+  const { id } = await tx.invitation.create({
+    data: { societyId: scope.societyId, memberId, tokenHash, expiresAt },
+    select: { id: true },
+  });
   return id;
 }
 
@@ -19,18 +26,32 @@ export async function createInvitation(tx: Tx, scope: Scope, given: { memberId: 
 export async function invitationByToken(db: Db, tokenHash: string, now: Date) {
   const row = await db.invitation.findUnique({
     where: { tokenHash },
-    include: { member: { select: { name: true, email: true, accountId: true, leftOn: true } }, society: { select: { name: true, slug: true } } },
+    include: {
+      member: { select: { name: true, email: true, accountId: true, leftOn: true } },
+      society: { select: { name: true, slug: true } },
+    },
   });
   if (!row) return null;
   const { member, society } = row;
-  const open = row.usedAt === null && row.withdrawnAt === null && row.expiresAt > now && member.accountId === null && member.leftOn === null;
+  const open =
+    row.usedAt === null &&
+    row.withdrawnAt === null &&
+    row.expiresAt > now &&
+    member.accountId === null &&
+    member.leftOn === null;
   return { open, memberName: member.name, email: member.email, societyName: society.name, slug: society.slug };
 }
 
 /** Use an invitation up and give its member an account: once, whoever else tries. */
 export async function useInvitation(tx: Tx, tokenHash: string, accountId: string, now: Date) {
   const [used] = await tx.invitation.updateManyAndReturn({
-    where: { tokenHash, usedAt: null, withdrawnAt: null, expiresAt: { gt: now }, member: { accountId: null, leftOn: null } },
+    where: {
+      tokenHash,
+      usedAt: null,
+      withdrawnAt: null,
+      expiresAt: { gt: now },
+      member: { accountId: null, leftOn: null },
+    },
     data: { usedAt: now },
     select: { memberId: true, societyId: true },
   });
@@ -39,7 +60,14 @@ export async function useInvitation(tx: Tx, tokenHash: string, accountId: string
   if (already) return 'member-already' as const;
   await tx.member.update({ where: { id: used.memberId }, data: { accountId } });
   await tx.auditRow.create({
-    data: { societyId: used.societyId, actorMemberId: used.memberId, verb: 'joined', thing: 'member', thingId: used.memberId, at: now },
+    data: {
+      societyId: used.societyId,
+      actorMemberId: used.memberId,
+      verb: 'joined',
+      thing: 'member',
+      thingId: used.memberId,
+      at: now,
+    },
   });
   return used;
 }

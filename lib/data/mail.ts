@@ -1,12 +1,20 @@
 import 'server-only';
 import type { Db, Tx } from './db';
 
-export type Mail = { readonly to: string; readonly subject: string; readonly body: string; readonly societyId: string | null };
+export type Mail = {
+  readonly to: string;
+  readonly subject: string;
+  readonly body: string;
+  readonly societyId: string | null;
+};
 
 /** Queue mail in the transaction that causes it: both happen or neither. */
 export async function queueMail(tx: Tx, mails: readonly Mail[]): Promise<void> {
   for (const { to, subject, body, societyId } of mails) {
-    const { id } = await tx.mailMessage.create({ data: { toAddress: to, subject, body, societyId }, select: { id: true } });
+    const { id } = await tx.mailMessage.create({
+      data: { toAddress: to, subject, body, societyId },
+      select: { id: true },
+    });
     await tx.$executeRaw`SELECT graphile_worker.add_job('send-mail', json_build_object('id', ${id}::text))`;
   }
 }

@@ -24,7 +24,10 @@ export type ListedMember = {
 function shapeOn(day: CalendarDate) {
   return {
     roles: true,
-    holdings: { where: heldOn(day), include: { holding: { include: { tenancies: { where: heldOn(day), include: { plot: true } } } } } },
+    holdings: {
+      where: heldOn(day),
+      include: { holding: { include: { tenancies: { where: heldOn(day), include: { plot: true } } } } },
+    },
   } satisfies Prisma.MemberInclude;
 }
 
@@ -46,7 +49,11 @@ function toListed(row: Prisma.MemberGetPayload<{ include: ReturnType<typeof shap
 
 /** The members, by name, with the plots they hold on a day. */
 export async function membersOn(db: Db, scope: Scope, day: CalendarDate): Promise<ListedMember[]> {
-  const rows = await db.member.findMany({ where: { societyId: scope.societyId }, include: shapeOn(day), orderBy: { name: 'asc' } });
+  const rows = await db.member.findMany({
+    where: { societyId: scope.societyId },
+    include: shapeOn(day),
+    orderBy: { name: 'asc' },
+  });
   return rows.map(toListed);
 }
 
@@ -59,7 +66,12 @@ export async function memberById(db: Db, scope: Scope, id: string, day: Calendar
 export type NewMember = { readonly name: string; readonly email: string | null; readonly phone: string | null };
 
 /** Write members without accounts, and return their ids in order. */
-export async function createMembers(tx: Tx, scope: Scope, members: readonly NewMember[], on: CalendarDate): Promise<string[]> {
+export async function createMembers(
+  tx: Tx,
+  scope: Scope,
+  members: readonly NewMember[],
+  on: CalendarDate,
+): Promise<string[]> {
   const rows = await tx.member.createManyAndReturn({
     data: members.map((member) => ({ ...member, societyId: scope.societyId, joinedOn: toDbDay(on) })),
     select: { id: true },
@@ -67,7 +79,13 @@ export async function createMembers(tx: Tx, scope: Scope, members: readonly NewM
   return rows.map(({ id }) => id);
 }
 
-type MemberChange = { name?: string; email?: string | null; phone?: string | null; postal?: string | null; units?: string };
+type MemberChange = {
+  name?: string;
+  email?: string | null;
+  phone?: string | null;
+  postal?: string | null;
+  units?: string;
+};
 
 /** Change a member's name, contact or units. */
 export async function changeMember(tx: Tx, scope: Scope, id: string, change: MemberChange): Promise<void> {
@@ -77,7 +95,10 @@ export async function changeMember(tx: Tx, scope: Scope, id: string, change: Mem
 /** A member leaves: they no longer enter, nor hold ground. */
 export async function memberLeaves(tx: Tx, scope: Scope, id: string, on: CalendarDate): Promise<void> {
   await tx.member.updateMany({ where: { id, societyId: scope.societyId }, data: { leftOn: toDbDay(on) } });
-  await tx.holdingMember.updateMany({ where: { memberId: id, societyId: scope.societyId, untilOn: null }, data: { untilOn: toDbDay(on) } });
+  await tx.holdingMember.updateMany({
+    where: { memberId: id, societyId: scope.societyId, untilOn: null },
+    data: { untilOn: toDbDay(on) },
+  });
   await tx.memberRole.deleteMany({ where: { memberId: id, societyId: scope.societyId } });
 }
 

@@ -30,9 +30,33 @@ type Crops = ReadonlyMap<string, Crop>;
 function toPlanting(crops: Crops) {
   return (row: Planting): PlantingRecord => {
     const crop = crops.get(row.cropKey);
-    const { id, frameId, bedId, holdingId, cropKey, variety, firstSeason, lastSeason, planned, notes, xCm, yCm, widthCm, lengthCm } = row;
+    const {
+      id,
+      frameId,
+      bedId,
+      holdingId,
+      cropKey,
+      variety,
+      firstSeason,
+      lastSeason,
+      planned,
+      notes,
+      xCm,
+      yCm,
+      widthCm,
+      lengthCm,
+    } = row;
     return {
-      id, frameId, bedId, holdingId, cropKey, variety, firstSeason, lastSeason, planned, notes,
+      id,
+      frameId,
+      bedId,
+      holdingId,
+      cropKey,
+      variety,
+      firstSeason,
+      lastSeason,
+      planned,
+      notes,
       footprint: { xCm, yCm, widthCm, lengthCm },
       cropName: crop?.name ?? (cropKey === 'bare' ? 'Bare' : cropKey),
       hostGroups: crop?.hostGroups ?? [],
@@ -46,7 +70,11 @@ function toPlanting(crops: Crops) {
 
 /** What stood or is planned in some frames, or in all, in any of the seasons from one to another. */
 export async function plantingsIn(
-  db: Db, scope: Scope, crops: Crops, seasons: { from: number; to: number }, frameIds?: readonly string[],
+  db: Db,
+  scope: Scope,
+  crops: Crops,
+  seasons: { from: number; to: number },
+  frameIds?: readonly string[],
 ): Promise<PlantingRecord[]> {
   const rows = await db.planting.findMany({
     where: {
@@ -101,5 +129,8 @@ export async function createPlantings(tx: Tx, scope: Scope, plantings: readonly 
 
 /** Take plantings back; the rows stay. */
 export async function retirePlantings(tx: Tx, scope: Scope, ids: readonly string[], at: Date): Promise<void> {
-  await tx.planting.updateMany({ where: { id: { in: [...ids] }, societyId: scope.societyId, retiredAt: null }, data: { retiredAt: at } });
+  await tx.planting.updateMany({
+    where: { id: { in: [...ids] }, societyId: scope.societyId, retiredAt: null },
+    data: { retiredAt: at },
+  });
 }

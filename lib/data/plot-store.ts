@@ -43,7 +43,12 @@ function idOf(frame: NewPlot['frame']): string | null {
 }
 
 /** Which of these numbers a site's plots in use have already, whatever their letters' case. */
-export async function numbersTaken(db: Db, scope: Scope, siteId: string, numbers: readonly string[]): Promise<string[]> {
+export async function numbersTaken(
+  db: Db,
+  scope: Scope,
+  siteId: string,
+  numbers: readonly string[],
+): Promise<string[]> {
   const rows = await db.plot.findMany({
     where: { societyId: scope.societyId, siteId, retiredOn: null, number: { in: [...numbers], mode: 'insensitive' } },
     select: { number: true },
@@ -53,7 +58,10 @@ export async function numbersTaken(db: Db, scope: Scope, siteId: string, numbers
 
 /** Give a plot its boundary: the frame's place on the site, and the polygon within it. */
 export async function drawPlotGround(
-  tx: Tx, scope: Scope, plot: { id: string; frameId: string }, drawing: { frame: Frame; polygon: Polygon; areaCm2: number },
+  tx: Tx,
+  scope: Scope,
+  plot: { id: string; frameId: string },
+  drawing: { frame: Frame; polygon: Polygon; areaCm2: number },
 ): Promise<void> {
   const { societyId } = scope;
   await tx.frame.updateMany({ where: { id: plot.frameId, societyId }, data: drawing.frame });
@@ -62,10 +70,18 @@ export async function drawPlotGround(
 }
 
 /** Take a plot out of use from a day and say what it became. */
-export async function retirePlot(tx: Tx, scope: Scope, id: string, on: CalendarDate, childIds: readonly string[]): Promise<void> {
+export async function retirePlot(
+  tx: Tx,
+  scope: Scope,
+  id: string,
+  on: CalendarDate,
+  childIds: readonly string[],
+): Promise<void> {
   const { societyId } = scope;
   await tx.plot.updateMany({ where: { id, societyId }, data: { retiredOn: toDbDay(on) } });
-  await tx.plotLineage.createMany({ data: childIds.map((childId) => ({ societyId, parentId: id, childId, on: toDbDay(on) })) });
+  await tx.plotLineage.createMany({
+    data: childIds.map((childId) => ({ societyId, parentId: id, childId, on: toDbDay(on) })),
+  });
 }
 
 /** The society's sites, by name. */

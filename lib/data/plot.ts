@@ -44,7 +44,12 @@ export function polygonOf(stored: unknown): Polygon | null {
 }
 
 /** The plots in use on a day, as people count them. */
-export async function plotsOn(db: Db, scope: Scope, day: CalendarDate, only: { siteId?: string; ids?: readonly string[] } = {}) {
+export async function plotsOn(
+  db: Db,
+  scope: Scope,
+  day: CalendarDate,
+  only: { siteId?: string; ids?: readonly string[] } = {},
+) {
   const at = toDbDay(day);
   const rows = await db.plot.findMany({
     where: {

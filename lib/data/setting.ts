@@ -33,9 +33,20 @@ export async function settingHistory(db: Db, scope: Scope) {
 }
 
 /** Set a value from a day on. */
-export async function appendSetting(tx: Tx, scope: Scope, row: { key: SettingKey; value: Prisma.InputJsonValue; from: CalendarDate; at: Date }) {
+export async function appendSetting(
+  tx: Tx,
+  scope: Scope,
+  row: { key: SettingKey; value: Prisma.InputJsonValue; from: CalendarDate; at: Date },
+) {
   const { key, value, from, at } = row;
   await tx.societySetting.create({
-    data: { societyId: scope.societyId, key, value, effectiveFrom: toDbDay(from), setByMemberId: scope.memberId, setAt: at },
+    data: {
+      societyId: scope.societyId,
+      key,
+      value,
+      effectiveFrom: toDbDay(from),
+      setByMemberId: scope.memberId,
+      setAt: at,
+    },
   });
 }

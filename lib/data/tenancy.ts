@@ -11,7 +11,9 @@ export type Letting = { readonly plotId: string; readonly holdingId: string; rea
 
 /** Make holdings with their holders, and return their ids in order. */
 export async function createHoldings(
-  tx: Tx, scope: Scope, holdings: readonly { memberIds: readonly string[]; fromOn: CalendarDate }[],
+  tx: Tx,
+  scope: Scope,
+  holdings: readonly { memberIds: readonly string[]; fromOn: CalendarDate }[],
 ): Promise<string[]> {
   const ids = holdings.map(() => randomUUID());
   const { societyId } = scope;
@@ -27,7 +29,9 @@ export async function createHoldings(
 /** Begin tenancies. The database refuses a plot that is let already (constraint tenancy_once). */
 export async function beginTenancies(tx: Tx, scope: Scope, lettings: readonly Letting[]): Promise<void> {
   const { societyId } = scope;
-  await tx.tenancy.createMany({ data: lettings.map((letting) => ({ ...letting, societyId, fromOn: toDbDay(letting.fromOn) })) });
+  await tx.tenancy.createMany({
+    data: lettings.map((letting) => ({ ...letting, societyId, fromOn: toDbDay(letting.fromOn) })),
+  });
 }
 
 /** The tenancy of a plot on a day, locked until the transaction ends. */
@@ -37,7 +41,9 @@ export async function lockTenancyOn(tx: Tx, scope: Scope, plotId: string, day: C
     WHERE "societyId" = ${scope.societyId}::uuid AND "plotId" = ${plotId}::uuid
       AND "fromOn" <= ${toDbDay(day)}::date AND ("untilOn" IS NULL OR "untilOn" > ${toDbDay(day)}::date)
     FOR UPDATE`;
-  return locked ? { ...locked, fromOn: fromDbDay(locked.fromOn), untilOn: locked.untilOn && fromDbDay(locked.untilOn) } : null;
+  return locked
+    ? { ...locked, fromOn: fromDbDay(locked.fromOn), untilOn: locked.untilOn && fromDbDay(locked.untilOn) }
+    : null;
 }
 
 /** End a tenancy: it holds up to the day before. */
@@ -75,23 +81,54 @@ export async function tenanciesOfPlot(db: Db, scope: Scope, plotId: string) {
 
 /** Name who alone books for a holding, or let any of its holders. */
 export async function nameBooker(tx: Tx, scope: Scope, holdingId: string, memberId: string | null): Promise<void> {
-  await tx.holding.updateMany({ where: { id: holdingId, societyId: scope.societyId }, data: { bookerMemberId: memberId } });
+  await tx.holding.updateMany({
+    where: { id: holdingId, societyId: scope.societyId },
+    data: { bookerMemberId: memberId },
+  });
 }
 
 /** Change who holds a holding's ground from a day on. */
-export async function changeHolders(tx: Tx, scope: Scope, holdingId: string, given: { leave: readonly string[]; join: readonly string[]; from: CalendarDate }): Promise<void> {
+export async function changeHolders(
+  tx: Tx,
+  scope: Scope,
+  holdingId: string,
+  given: { leave: readonly string[]; join: readonly string[]; from: CalendarDate },
+): Promise<void> {
   const { societyId } = scope;
   const { leave, join, from } = given;
-  await tx.holdingMember.updateMany({ where: { societyId, holdingId, memberId: { in: [...leave] }, untilOn: null }, data: { untilOn: toDbDay(from) } });
-  await tx.holdingMember.createMany({ data: join.map((memberId) => ({ societyId, holdingId, memberId, fromOn: toDbDay(from) })) });
+  await tx.holdingMember.updateMany({
+    where: { societyId, holdingId, memberId: { in: [...leave] }, untilOn: null },
+    data: { untilOn: toDbDay(from) },
+  });
+  await tx.holdingMember.createMany({
+    data: join.map((memberId) => ({ societyId, holdingId, memberId, fromOn: toDbDay(from) })),
+  });
 }
 
 /** A holding of today with exactly these holders, so that a household keeps one claim for all its plots. */
-export async function holdingWithMembers(db: Db, scope: Scope, memberIds: readonly string[], day: CalendarDate): Promise<string | null> {
+export async function holdingWithMembers(
+  db: Db,
+  scope: Scope,
+  memberIds: readonly string[],
+  day: CalendarDate,
+): Promise<string | null> {
   const rows = await db.holding.findMany({
-    where: { societyId: scope.societyId, endedOn: null, tenancies: { some: heldOn(day) }, members: { some: { memberId: memberIds[0] ?? '', ...heldOn(day) } } },
+    where: {
+      societyId: scope.societyId,
+      endedOn: null,
+      tenancies: { some: heldOn(day) },
+      members: { some: { memberId: memberIds[0] ?? '', ...heldOn(day) } },
+    },
     include: { members: { where: heldOn(day) } },
   });
   const wanted = memberIds.toSorted().join();
-  return rows.find(({ members }) => members.map(({ memberId }) => memberId).sort().join() === wanted)?.id ?? null;
+  return (
+    rows.find(
+      ({ members }) =>
+        members
+          .map(({ memberId }) => memberId)
+          .sort()
+          .join() === wanted,
+    )?.id ?? null
+  );
 }

@@ -10,14 +10,19 @@ import type { Scope } from './scope';
  * @returns 'first' when this is the first sending; otherwise the reply of the first
  */
 export async function claimWrite(
-  tx: Tx, scope: Scope, writeId: string, useCase: string,
+  tx: Tx,
+  scope: Scope,
+  writeId: string,
+  useCase: string,
 ): Promise<'first' | { reply: unknown } | 'foreign'> {
   const claimed = await tx.$executeRaw`
     INSERT INTO "WriteOnce" ("societyId", "writeId", "memberId", "useCase", "reply")
     VALUES (${scope.societyId}::uuid, ${writeId}::uuid, ${scope.memberId}::uuid, ${useCase}, 'null')
     ON CONFLICT DO NOTHING`;
   if (claimed === 1) return 'first';
-  const row = await tx.writeOnce.findUniqueOrThrow({ where: { societyId_writeId: { societyId: scope.societyId, writeId } } });
+  const row = await tx.writeOnce.findUniqueOrThrow({
+    where: { societyId_writeId: { societyId: scope.societyId, writeId } },
+  });
   return row.memberId === scope.memberId && row.useCase === useCase ? { reply: row.reply } : 'foreign';
 }
 

@@ -9,7 +9,7 @@ export type SessionClaim = { readonly accountId: string; readonly sessionVersion
 const maxAgeSeconds = 30 * 24 * 3600;
 
 /** The cookie's name; under TLS with the prefix that browsers refuse to send in the clear. */
-export function sessionCookieName(): string {
+function sessionCookieName(): string {
   return isSecure() ? '__Host-barrowmoot' : 'barrowmoot';
 }
 
@@ -40,7 +40,11 @@ export async function endSession(): Promise<void> {
 
 /** The signed and encrypted token for a claim. */
 export function sessionToken({ accountId, sessionVersion }: SessionClaim): Promise<string> {
-  return encode({ token: { sub: accountId, version: sessionVersion }, secret: env().nextAuthSecret, maxAge: maxAgeSeconds });
+  return encode({
+    token: { sub: accountId, version: sessionVersion },
+    secret: env().nextAuthSecret,
+    maxAge: maxAgeSeconds,
+  });
 }
 
 function isSecure(): boolean {

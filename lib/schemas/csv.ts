@@ -34,13 +34,20 @@ export function readCsv(
     }) as unknown as typeof records;
   } catch (error) {
     const line = error instanceof CsvError ? Number((error as { lines?: number }).lines ?? 1) : 1;
-    return { rows: [], faults: [{ line, column: '', reason: 'A quotation mark is opened here and not closed, or stands inside a cell.' }] };
+    return {
+      rows: [],
+      faults: [
+        { line, column: '', reason: 'A quotation mark is opened here and not closed, or stands inside a cell.' },
+      ],
+    };
   }
   const [head, ...body] = records;
   const keys = (head?.record ?? []).map((heading) => columnOf(heading, columns));
   const missing = required.filter((key) => !keys.includes(key));
   if (missing.length)
-    return whole(`The heading line lacks ${missing.map((key) => `“${key}”`).join(' and ')}. It may have: ${Object.keys(columns).join(', ')}.`);
+    return whole(
+      `The heading line lacks ${missing.map((key) => `“${key}”`).join(' and ')}. It may have: ${Object.keys(columns).join(', ')}.`,
+    );
   return {
     rows: body.map(({ record, info }) => ({
       line: info.lines,

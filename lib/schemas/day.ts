@@ -6,12 +6,7 @@ const form = 'Give a real day, such as 2026-11-21.';
 /** A calendar day as a date field sends it, or typed day first: 21/11/2026, 21.11.2026. */
 export function day(what: string) {
   const words = `${form} It is ${what}.`;
-  return z
-    .string({ error: words })
-    .trim()
-    .transform(yearFirst)
-    .refine(isCalendarDate, words)
-    .transform(calendarDate);
+  return z.string({ error: words }).trim().transform(yearFirst).refine(isCalendarDate, words).transform(calendarDate);
 }
 
 /** A day that may be left empty; empty comes out as null. */

@@ -1,8 +1,7 @@
 import 'server-only';
 import type { z } from 'zod';
-import type { Prisma } from '@/generated/prisma/client';
 import { type Change, writeAudit } from '@/lib/data/audit';
-import { db, inTransaction, type Db, type Tx } from '@/lib/data/db';
+import { type Db, db, inTransaction, type Isolation, type Json, type Tx } from '@/lib/data/db';
 import { openScope, type Scope } from '@/lib/data/scope';
 import { claimWrite, keepReply } from '@/lib/data/write-once';
 import type { CalendarDate } from '@/lib/domain/calendar/calendar-date';
@@ -28,10 +27,10 @@ type WriteInput = { writeId: string };
  * One mutation, one path: parse, scope, authorise, claim the write's id, decide and write in one transaction
  * with its audit rows. A refusal or a failure rolls all of it back, the claimed id included.
  */
-export function mutation<Schema extends z.ZodType<WriteInput>, Reply extends Prisma.InputJsonValue>(
+export function mutation<Schema extends z.ZodType<WriteInput>, Reply extends Json>(
   definition: Common & {
     readonly input: Schema;
-    readonly isolation?: Prisma.TransactionIsolationLevel;
+    readonly isolation?: Isolation;
     readonly write: (context: WriteContext, input: z.output<Schema>) => Promise<Reply>;
   },
 ) {

@@ -7,11 +7,17 @@ import type { PlotsRefusal } from './refusals/plots';
 export type RefusalCode = 'write-id-used' | MembersRefusal | PlotsRefusal | GroundRefusal | DeliveriesRefusal;
 
 export type Refusal =
-  | { readonly code: RefusalCode; readonly field?: string; readonly numbers?: Readonly<Record<string, string | number>> }
+  | {
+      readonly code: RefusalCode;
+      readonly field?: string;
+      readonly numbers?: Readonly<Record<string, string | number>>;
+    }
   /** Input that its schema refused; the schema brings the words. */
   | { readonly code: 'input'; readonly field?: string; readonly words: string };
 
-export type Outcome<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly refusals: readonly Refusal[] };
+export type Outcome<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly refusals: readonly Refusal[] };
 
 /** Carries refusals out of a transaction, which they roll back. Caught by the operation wrapper only. */
 export class Refused extends Error {
@@ -24,6 +30,9 @@ export class Refused extends Error {
 export class NotFound extends Error {}
 
 /** End the operation with one refusal. */
-export function refuse(code: RefusalCode, at: { field?: string; numbers?: Record<string, string | number> } = {}): never {
+export function refuse(
+  code: RefusalCode,
+  at: { field?: string; numbers?: Record<string, string | number> } = {},
+): never {
   throw new Refused([{ code, ...at }]);
 }

@@ -15,47 +15,137 @@ type Claimant = { holdingId: string; memberId: string };
 const day = (text: string) => new Date(`${text}T00:00:00Z`);
 
 /** A delivery that came, was shared out by the queue, collected and settled: every number in it is worked out, none made up. */
-export async function loadPastDelivery(tx: Tx, scope: Scope, siteId: string, past: Past, claimants: readonly Claimant[], chance: Chance): Promise<void> {
+export async function loadPastDelivery(
+  tx: Tx,
+  scope: Scope,
+  siteId: string,
+  past: Past,
+  claimants: readonly Claimant[],
+  chance: Chance,
+): Promise<void> {
   const { societyId } = scope;
   const deliveryId = randomUUID();
   const bytesHex = drawLotBytes();
   const bookings = claimants.map(({ holdingId, memberId }) => {
     const needLoads = chance.whole(0, 9);
-    return { id: randomUUID(), societyId, deliveryId, holdingId, bookedByMemberId: memberId, needLoads, asked: Math.max(1, needLoads + chance.whole(-1, 4)), needReason: { season: 0, lines: [] } };
+    return {
+      id: randomUUID(),
+      societyId,
+      deliveryId,
+      holdingId,
+      bookedByMemberId: memberId,
+      needLoads,
+      asked: Math.max(1, needLoads + chance.whole(-1, 4)),
+      needReason: { season: 0, lines: [] },
+    };
   });
-  await tx.delivery.create({ data: { ...facts(scope, siteId, past), id: deliveryId, state: 'collecting', heapLoads: past.heapLoads, lotBytesHex: bytesHex, lotCommitment: commitmentOf(bytesHex), lotRevealedAt: day(past.arrivesOn) } });
+  await tx.delivery.create({
+    data: {
+      ...facts(scope, siteId, past),
+      id: deliveryId,
+      state: 'collecting',
+      heapLoads: past.heapLoads,
+      lotBytesHex: bytesHex,
+      lotCommitment: commitmentOf(bytesHex),
+      lotRevealedAt: day(past.arrivesOn),
+    },
+  });
   await tx.booking.createMany({ data: bookings });
   const credits = await creditsOf(tx, scope, 'horse-manure');
-  const frozen = bookings.map(({ id, asked, needLoads, holdingId }) => ({ id, asked, need: needLoads, creditMillionths: credits.get(holdingId) ?? 0 }));
+  const frozen = bookings.map(({ id, asked, needLoads, holdingId }) => ({
+    id,
+    asked,
+    need: needLoads,
+    creditMillionths: credits.get(holdingId) ?? 0,
+  }));
   const seed = lotSeed({ bytesHex, deliveryId, bookings: frozen });
   const result = shareOut({ loads: past.heapLoads, claims: frozen, lotSeed: seed });
   for (const { id, share, dueMillionths, reason } of result.shares) {
     const creditBeforeMillionths = frozen.find((claim) => claim.id === id)?.creditMillionths ?? 0;
-    await tx.booking.update({ where: { id }, data: { share, dueMillionths, creditBeforeMillionths, reason: reason as Prisma.InputJsonValue } });
-    if (share > 0) await tx.collection.create({ data: { societyId, deliveryId, bookingId: id, loads: share, byMemberId: scope.memberId, at: day(past.arrivesOn) } });
+    await tx.booking.update({
+      where: { id },
+      data: { share, dueMillionths, creditBeforeMillionths, reason: reason as Prisma.InputJsonValue },
+    });
+    if (share > 0)
+      await tx.collection.create({
+        data: {
+          societyId,
+          deliveryId,
+          bookingId: id,
+          loads: share,
+          byMemberId: scope.memberId,
+          at: day(past.arrivesOn),
+        },
+      });
   }
-  const settled = settle({ loads: past.heapLoads, claims: frozen.map((claim) => ({ ...claim, collected: result.shares.find(({ id }) => id === claim.id)?.share ?? 0 })), lotSeed: seed });
+  const settled = settle({
+    loads: past.heapLoads,
+    claims: frozen.map((claim) => ({
+      ...claim,
+      collected: result.shares.find(({ id }) => id === claim.id)?.share ?? 0,
+    })),
+    lotSeed: seed,
+  });
   const holdingOf = new Map<string, string>(bookings.map(({ id, holdingId }) => [id, holdingId]));
   await tx.creditEntry.createMany({
-    data: settled.changes.filter(({ changeMillionths }) => changeMillionths !== 0).map(({ id, changeMillionths }) => ({ societyId, deliveryId, materialKey: 'horse-manure', holdingId: holdingOf.get(id) ?? null, changeMillionths, code: 'settled' })),
+    data: settled.changes
+      .filter(({ changeMillionths }) => changeMillionths !== 0)
+      .map(({ id, changeMillionths }) => ({
+        societyId,
+        deliveryId,
+        materialKey: 'horse-manure',
+        holdingId: holdingOf.get(id) ?? null,
+        changeMillionths,
+        code: 'settled',
+      })),
   });
-  const shareOutRecord = { loads: past.heapLoads, frozen, lotSeed: seed, ended: { ...result.ended }, method: { ...result.method } };
-  await tx.delivery.update({ where: { id: deliveryId }, data: { state: 'settled', settledAt: day(past.arrivesOn), confirmedAt: day(past.arrivesOn), shareOutRecord } });
+  const shareOutRecord = {
+    loads: past.heapLoads,
+    frozen,
+    lotSeed: seed,
+    ended: { ...result.ended },
+    method: { ...result.method },
+  };
+  await tx.delivery.update({
+    where: { id: deliveryId },
+    data: { state: 'settled', settledAt: day(past.arrivesOn), confirmedAt: day(past.arrivesOn), shareOutRecord },
+  });
 }
 
 /** A delivery that is open for booking now. */
-export async function loadOpenDelivery(tx: Tx, scope: Scope, siteId: string, given: Past & { closesAt: Date; collectByOn: string; keyHolderId: string }): Promise<string> {
+export async function loadOpenDelivery(
+  tx: Tx,
+  scope: Scope,
+  siteId: string,
+  given: Past & { closesAt: Date; collectByOn: string; keyHolderId: string },
+): Promise<string> {
   const bytesHex = drawLotBytes();
   const { closesAt, collectByOn, keyHolderId } = given;
   const { id } = await tx.delivery.create({
-    data: { ...facts(scope, siteId, given), state: 'open', closesAt, collectByOn: day(collectByOn), keyHolderId, capLoads: 12, unloadersWanted: 4, priceMinor: 18_000, gateNote: 'The chain has a number lock; ask the key-holder.', lotBytesHex: bytesHex, lotCommitment: commitmentOf(bytesHex) },
+    data: {
+      ...facts(scope, siteId, given),
+      state: 'open',
+      closesAt,
+      collectByOn: day(collectByOn),
+      keyHolderId,
+      capLoads: 12,
+      unloadersWanted: 4,
+      priceMinor: 18_000,
+      gateNote: 'The chain has a number lock; ask the key-holder.',
+      lotBytesHex: bytesHex,
+      lotCommitment: commitmentOf(bytesHex),
+    },
   });
   return id;
 }
 
 function facts({ societyId }: Scope, siteId: string, { name, arrivesOn, expectedLoads, supplier }: Past) {
   return {
-    societyId, siteId, name, supplier, expectedLoads,
+    societyId,
+    siteId,
+    name,
+    supplier,
+    expectedLoads,
     materialKey: 'horse-manure',
     ageMonths: 14,
     amountThousandths: expectedLoads * 1000,

@@ -20,13 +20,27 @@ export type DemoPlot = { id: string; frameId: string; number: string; beds: { id
 
 /** Where the cart tracks run. */
 export const demoPaths = [
-  [[200, 2750], [10600, 2750]],
-  [[150, 5150], [10500, 5750]],
-  [[150, 2750], [150, 10400]],
+  [
+    [200, 2750],
+    [10600, 2750],
+  ],
+  [
+    [150, 5150],
+    [10500, 5750],
+  ],
+  [
+    [150, 2750],
+    [150, 10400],
+  ],
 ];
 
 /** The ground of the demo society: frames, plots and beds, to scale. */
-export function makeGround(chance: Chance, ids: { societyId: string; siteId: string }, from: string, extra: { number: string; quarterRods: number }) {
+export function makeGround(
+  chance: Chance,
+  ids: { societyId: string; siteId: string },
+  from: string,
+  extra: { number: string; quarterRods: number },
+) {
   const frames: Prisma.FrameCreateManyInput[] = [];
   const plots: Prisma.PlotCreateManyInput[] = [];
   const beds: Prisma.BedCreateManyInput[] = [];
@@ -38,11 +52,35 @@ export function makeGround(chance: Chance, ids: { societyId: string; siteId: str
     for (let nth = 1; nth <= row.plots; nth++) {
       const widthCm = chance.whole(15, 19) * 50;
       const plot: DemoPlot = { id: randomUUID(), frameId: randomUUID(), number: `${row.letter}${nth}`, beds: [] };
-      frames.push({ ...ids, id: plot.frameId, originXCm: Math.round(row.xCm + along * Math.cos(turn)), originYCm: Math.round(row.yCm + along * Math.sin(turn)), bearingCentideg: row.bearing });
+      frames.push({
+        ...ids,
+        id: plot.frameId,
+        originXCm: Math.round(row.xCm + along * Math.cos(turn)),
+        originYCm: Math.round(row.yCm + along * Math.sin(turn)),
+        bearingCentideg: row.bearing,
+      });
       const polygon = slanted(chance, widthCm, row.lengthCm, nth === row.plots);
-      plots.push({ ...ids, id: plot.id, frameId: plot.frameId, number: plot.number, polygon: polygon.map(({ xCm, yCm }) => [xCm, yCm]), areaCm2: polygonAreaCm2(polygon), fromOn: day(from) });
+      plots.push({
+        ...ids,
+        id: plot.id,
+        frameId: plot.frameId,
+        number: plot.number,
+        polygon: polygon.map(({ xCm, yCm }) => [xCm, yCm]),
+        areaCm2: polygonAreaCm2(polygon),
+        fromOn: day(from),
+      });
       plot.beds = bedsFor(chance, widthCm, row.lengthCm);
-      beds.push(...plot.beds.map(({ id, footprint }, at) => ({ id, societyId, plotId: plot.id, frameId: plot.frameId, name: String(at + 1), ...footprint, fromOn: day(from) })));
+      beds.push(
+        ...plot.beds.map(({ id, footprint }, at) => ({
+          id,
+          societyId,
+          plotId: plot.id,
+          frameId: plot.frameId,
+          name: String(at + 1),
+          ...footprint,
+          fromOn: day(from),
+        })),
+      );
       made.push(plot);
       along += widthCm + chance.whole(1, 2) * 60;
     }
@@ -50,7 +88,15 @@ export function makeGround(chance: Chance, ids: { societyId: string; siteId: str
   const frameId = randomUUID();
   const plotId = randomUUID();
   frames.push({ ...ids, id: frameId });
-  plots.push({ ...ids, id: plotId, frameId, number: extra.number, quarterRods: extra.quarterRods, areaCm2: areaOfQuarterRodsCm2(extra.quarterRods), fromOn: day(from) });
+  plots.push({
+    ...ids,
+    id: plotId,
+    frameId,
+    number: extra.number,
+    quarterRods: extra.quarterRods,
+    areaCm2: areaOfQuarterRodsCm2(extra.quarterRods),
+    fromOn: day(from),
+  });
   return { frames, plots, beds, made, unmeasured: { id: plotId, frameId } };
 }
 
@@ -58,7 +104,9 @@ export function makeGround(chance: Chance, ids: { societyId: string; siteId: str
 function slanted(chance: Chance, widthCm: number, lengthCm: number, last: boolean): Polygon {
   const [left, right] = [lengthCm + chance.whole(0, 3) * 20, lengthCm + chance.whole(0, 3) * 20];
   const corners = cornersOf({ xCm: 0, yCm: 0, widthCm, lengthCm });
-  return corners.map((corner, at) => (at === 2 ? { ...corner, yCm: last ? lengthCm - 300 : right } : at === 3 ? { ...corner, yCm: left } : corner));
+  return corners.map((corner, at) =>
+    at === 2 ? { ...corner, yCm: last ? lengthCm - 300 : right } : at === 3 ? { ...corner, yCm: left } : corner,
+  );
 }
 
 // Beds lie across the plot, a path apart; some growers measure in feet.
@@ -67,7 +115,10 @@ function bedsFor(chance: Chance, widthCm: number, lengthCm: number): DemoPlot['b
   const [deep, path] = inFeet ? [chance.one([183, 213, 244]), 61] : [chance.one([180, 200, 240]), 60];
   const wide = widthCm - 120;
   const count = Math.min(6, Math.floor((lengthCm - 480) / (deep + path)));
-  return Array.from({ length: count }, (_, nth) => ({ id: randomUUID(), footprint: { xCm: 60, yCm: 160 + nth * (deep + path), widthCm: wide, lengthCm: deep } }));
+  return Array.from({ length: count }, (_, nth) => ({
+    id: randomUUID(),
+    footprint: { xCm: 60, yCm: 160 + nth * (deep + path), widthCm: wide, lengthCm: deep },
+  }));
 }
 
 /** What each group is grown as, here. */
@@ -85,21 +136,28 @@ const course = ['alliums', 'brassicas', 'legumes', 'roots', 'potatoes', 'cucurbi
 type Habit = 'keeps' | 'careless' | 'forgetful' | 'newcomer';
 
 /** How a plot's holder keeps the rotation and the record. */
-export function habitOf(number: string): Habit {
+function habitOf(number: string): Habit {
   if (['A5', 'B9', 'C6', 'D2', 'D7'].includes(number)) return 'careless';
   if (['A2', 'A7', 'B1', 'B10', 'C2', 'C9', 'D4', 'D8'].includes(number)) return 'forgetful';
   return number === 'C10' ? 'newcomer' : 'keeps';
 }
 
 /** Six seasons and, for some, the next: what stood on each bed, with breaks kept, not kept and not recorded. */
-export function makePlantings(chance: Chance, societyId: string, plot: DemoPlot, holdingId: string | null, thisYear: number): Prisma.PlantingCreateManyInput[] {
+export function makePlantings(
+  chance: Chance,
+  societyId: string,
+  plot: DemoPlot,
+  holdingId: string | null,
+  thisYear: number,
+): Prisma.PlantingCreateManyInput[] {
   const habit = habitOf(plot.number);
   const plans = habit === 'keeps' && chance.next() < 0.55;
   const years = Array.from({ length: plans ? 7 : 6 }, (_, at) => thisYear - 5 + at);
   const rows: Prisma.PlantingCreateManyInput[] = [];
   const shift = chance.whole(0, 5);
   for (const [nth, bed] of plot.beds.entries()) {
-    const standing = nth === plot.beds.length - 1 && chance.next() < 0.3 ? chance.one(['rhubarb', 'asparagus', 'strawberry']) : null;
+    const standing =
+      nth === plot.beds.length - 1 && chance.next() < 0.3 ? chance.one(['rhubarb', 'asparagus', 'strawberry']) : null;
     for (const [at, year] of years.entries()) {
       if (habit === 'forgetful' && chance.next() < 0.55) continue;
       if (habit === 'newcomer' && year === thisYear - 1) continue;
@@ -108,7 +166,11 @@ export function makePlantings(chance: Chance, societyId: string, plot: DemoPlot,
         continue;
       }
       const careless = habit === 'careless' && nth < 2;
-      const group = careless ? (nth === 0 ? 'potatoes' : 'brassicas') : (course[(nth + at + shift) % course.length] ?? 'leaves');
+      const group = careless
+        ? nth === 0
+          ? 'potatoes'
+          : 'brassicas'
+        : (course[(nth + at + shift) % course.length] ?? 'leaves');
       rows.push(...split(group, bed.footprint, year));
     }
   }
@@ -121,22 +183,60 @@ export function makePlantings(chance: Chance, societyId: string, plot: DemoPlot,
     const other = group === 'cucurbits' ? 'leaves' : group;
     return [
       row(chance.one(sorts[group] ?? []), { ...ground, widthCm: first }, year, year),
-      row(chance.one(sorts[other] ?? []), { ...ground, xCm: ground.xCm + first, widthCm: ground.widthCm - first }, year, year),
+      row(
+        chance.one(sorts[other] ?? []),
+        { ...ground, xCm: ground.xCm + first, widthCm: ground.widthCm - first },
+        year,
+        year,
+      ),
     ];
   }
 
-  function row(cropKey: string, ground: Footprint, firstSeason: number, lastSeason: number): Prisma.PlantingCreateManyInput {
+  function row(
+    cropKey: string,
+    ground: Footprint,
+    firstSeason: number,
+    lastSeason: number,
+  ): Prisma.PlantingCreateManyInput {
     if (cropKey !== 'bare' && !cropOf(cropKey)) throw new Error(`the catalogue lacks ${cropKey}`);
     const bed = plot.beds.find(({ footprint }) => footprint.yCm === ground.yCm);
-    return { societyId, frameId: plot.frameId, bedId: bed?.id ?? '', holdingId, cropKey, ...ground, firstSeason, lastSeason, planned: firstSeason > thisYear };
+    return {
+      societyId,
+      frameId: plot.frameId,
+      bedId: bed?.id ?? '',
+      holdingId,
+      cropKey,
+      ...ground,
+      firstSeason,
+      lastSeason,
+      planned: firstSeason > thisYear,
+    };
   }
 }
 
 /** When the beds were last manured: a third each year, as far as it was logged. */
-export function makeManurings(chance: Chance, societyId: string, plot: DemoPlot, holdingId: string | null, thisYear: number): Prisma.GroundWorkCreateManyInput[] {
+export function makeManurings(
+  chance: Chance,
+  societyId: string,
+  plot: DemoPlot,
+  holdingId: string | null,
+  thisYear: number,
+): Prisma.GroundWorkCreateManyInput[] {
   if (habitOf(plot.number) === 'forgetful') return [];
   return plot.beds.flatMap(({ footprint }, nth) => {
     const season = thisYear + 1 - ((nth + chance.whole(0, 1)) % 3) - 1;
-    return chance.next() < 0.12 ? [] : [{ societyId, frameId: plot.frameId, holdingId, ...footprint, season, materialKey: 'horse-manure', loads: null }];
+    return chance.next() < 0.12
+      ? []
+      : [
+          {
+            societyId,
+            frameId: plot.frameId,
+            holdingId,
+            ...footprint,
+            season,
+            materialKey: 'horse-manure',
+            loads: null,
+          },
+        ];
   });
 }

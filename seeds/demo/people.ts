@@ -1,4 +1,4 @@
-/** The demo society's people, all invented. A holding with several names is shared by equal rights. */
+/** The demo society's people, all invented; plot D9 is to let. A holding with several names is shared by equal rights. */
 export type Household = {
   readonly plots: readonly string[];
   readonly people: readonly string[];
@@ -50,8 +50,10 @@ export const households: readonly Household[] = [
   { plots: ['D10'], people: ['Noor Rahimi'] },
 ];
 
-/** To let. */
-export const vacant = ['D9'];
-
 /** Known by its number and rods alone. */
-export const unmeasured: Household & { readonly quarterRods: number } = { plots: ['E1'], people: ['Horace Bundy'], onPaper: true, quarterRods: 26 };
+export const unmeasured: Household & { readonly quarterRods: number } = {
+  plots: ['E1'],
+  people: ['Horace Bundy'],
+  onPaper: true,
+  quarterRods: 26,
+};

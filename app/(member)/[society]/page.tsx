@@ -13,24 +13,48 @@ export default async function WeekPage({ params }: { params: Promise<{ society: 
   const { society } = await params;
   const { due, today, timeZone, units, holds } = await ask(readWeek, society);
   const items = due.map((one) => toItem(one, society, today, timeZone, units));
-  const counted = ['Nothing wants', 'One thing wants', 'Two things want', 'Three things want', 'Four things want', 'Five things want'];
+  const counted = [
+    'Nothing wants',
+    'One thing wants',
+    'Two things want',
+    'Three things want',
+    'Four things want',
+    'Five things want',
+  ];
   return (
     <>
       <PageHead title={`${counted[items.length] ?? `${items.length} things want`} doing`} lead={dayWords(today)} />
       <div className="wide">
-        {items.length ? <DueList items={items} /> : <Empty>{holds ? 'Your ground is in order. Enjoy the quiet.' : 'You hold no plot at present, so there is nothing to do here.'}</Empty>}
+        {items.length ? (
+          <DueList items={items} />
+        ) : (
+          <Empty>
+            {holds
+              ? 'Your ground is in order. Enjoy the quiet.'
+              : 'You hold no plot at present, so there is nothing to do here.'}
+          </Empty>
+        )}
       </div>
     </>
   );
 }
 
-function toItem(due: Due, society: string, today: Parameters<typeof daysBetween>[0], timeZone: string, units: 'metric' | 'imperial'): DueItem {
+function toItem(
+  due: Due,
+  society: string,
+  today: Parameters<typeof daysBetween>[0],
+  timeZone: string,
+  units: 'metric' | 'imperial',
+): DueItem {
   const at = `/${society}`;
   if (due.code === 'book')
     return {
       key: `book ${due.deliveryId} ${due.holdingId}`,
       when: whenWords(due.closesAt, timeZone).split(' at ')[0] ?? '',
-      what: due.asked === null ? `Say how much you want of “${due.name}”` : `You ask for ${loadsWords(due.asked)} of “${due.name}”`,
+      what:
+        due.asked === null
+          ? `Say how much you want of “${due.name}”`
+          : `You ask for ${loadsWords(due.asked)} of “${due.name}”`,
       why: (
         <>
           Your ground needs {loadsWords(due.need.loads)}; booking closes {whenWords(due.closesAt, timeZone)}.
@@ -39,14 +63,43 @@ function toItem(due: Due, society: string, today: Parameters<typeof daysBetween>
           </Reason>
         </>
       ),
-      action: { href: `${at}/deliveries/${due.deliveryId}`, label: due.asked === null ? (due.need.loads ? `Book ${loadsWords(due.need.loads)}` : 'Book') : 'Change it' },
+      action: {
+        href: `${at}/deliveries/${due.deliveryId}`,
+        label: due.asked === null ? (due.need.loads ? `Book ${loadsWords(due.need.loads)}` : 'Book') : 'Change it',
+      },
     };
   if (due.code === 'collect') {
     const left = daysBetween(today, due.by);
-    return { key: `collect ${due.deliveryId}`, when: left < 0 ? `${-left} days late` : `by ${dayWords(due.by).slice(0, -5)}`, late: left < 0, what: `Collect ${loadsWords(due.loads)} of “${due.name}”`, why: `${due.share} is your share.`, action: { href: `${at}/deliveries/${due.deliveryId}/collect`, label: 'At the heap' } };
+    return {
+      key: `collect ${due.deliveryId}`,
+      when: left < 0 ? `${-left} days late` : `by ${dayWords(due.by).slice(0, -5)}`,
+      late: left < 0,
+      what: `Collect ${loadsWords(due.loads)} of “${due.name}”`,
+      why: `${due.share} is your share.`,
+      action: { href: `${at}/deliveries/${due.deliveryId}/collect`, label: 'At the heap' },
+    };
   }
-  if (due.code === 'draw-beds') return { key: `draw ${due.plotId}`, when: 'when you can', what: `Draw the beds of plot ${due.plotNumber}`, why: 'Then its rotation, turns and needs are your own, and not assumed.', action: { href: `${at}/ground/plots/${due.plotId}/beds`, label: 'Draw beds' } };
+  if (due.code === 'draw-beds')
+    return {
+      key: `draw ${due.plotId}`,
+      when: 'when you can',
+      what: `Draw the beds of plot ${due.plotNumber}`,
+      why: 'Then its rotation, turns and needs are your own, and not assumed.',
+      action: { href: `${at}/ground/plots/${due.plotId}/beds`, label: 'Draw beds' },
+    };
   if (due.code === 'record')
-    return { key: `record ${due.plotId} ${due.season}`, when: due.isNext ? 'this autumn' : 'overdue', late: !due.isNext, what: `${due.isNext ? 'Plan' : 'Record'} ${due.season} for ${due.beds.length === 1 ? 'bed' : 'beds'} ${due.beds.join(', ')}`, why: `Plot ${due.plotNumber}. ${due.isNext ? 'Each break is judged as you plan.' : 'What is not recorded stays “not known”.'}`, action: { href: `${at}/ground/plots/${due.plotId}/seasons`, label: `Fill in ${due.season}` } };
-  return { key: `run ${due.deliveryId}`, when: 'secretary', what: `“${due.name}”: ${due.step}`, action: { href: `${at}/office/deliveries/${due.deliveryId}`, label: 'Run it' } };
+    return {
+      key: `record ${due.plotId} ${due.season}`,
+      when: due.isNext ? 'this autumn' : 'overdue',
+      late: !due.isNext,
+      what: `${due.isNext ? 'Plan' : 'Record'} ${due.season} for ${due.beds.length === 1 ? 'bed' : 'beds'} ${due.beds.join(', ')}`,
+      why: `Plot ${due.plotNumber}. ${due.isNext ? 'Each break is judged as you plan.' : 'What is not recorded stays “not known”.'}`,
+      action: { href: `${at}/ground/plots/${due.plotId}/seasons`, label: `Fill in ${due.season}` },
+    };
+  return {
+    key: `run ${due.deliveryId}`,
+    when: 'secretary',
+    what: `“${due.name}”: ${due.step}`,
+    action: { href: `${at}/office/deliveries/${due.deliveryId}`, label: 'Run it' },
+  };
 }

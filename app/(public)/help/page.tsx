@@ -9,28 +9,59 @@ export default function HelpPage() {
       <PageHead title="How it works" />
       <div className="stack wide">
         <Sheet title="Rotation is judged on ground">
-          <p>Each planting is a rectangle of ground in whole centimetres. Whether its break is kept is read from what stood under that rectangle before: kept, short, or not known where no record says. A break of three allows onions in 2022 and again in 2026.</p>
-          <p>An overlap narrower than 30 cm, or under 5 % of the planting, counts as an edge and as kept: beds wander when they are dug.</p>
+          <p>
+            Each planting is a rectangle of ground in whole centimetres. Whether its break is kept is read from what
+            stood under that rectangle before: kept, short, or not known where no record says. A break of three allows
+            onions in 2022 and again in 2026.
+          </p>
+          <p>
+            An overlap narrower than 30 cm, or under 5 % of the planting, counts as an edge and as kept: beds wander
+            when they are dug.
+          </p>
         </Sheet>
         <Sheet title="Turn and need">
-          <p>Ground is due its turn when it was last manured so many seasons ago as the society’s interval says, and the crop planned on it takes manure. Ground with no record counts for its share of each year, marked “assumed”. Need is due area times the dressing, divided by the weight of a barrow-load, added up over all your ground and rounded up once.</p>
+          <p>
+            Ground is due its turn when it was last manured so many seasons ago as the society’s interval says, and the
+            crop planned on it takes manure. Ground with no record counts for its share of each year, marked “assumed”.
+            Need is due area times the dressing, divided by the weight of a barrow-load, added up over all your ground
+            and rounded up once.
+          </p>
         </Sheet>
         <Sheet title="The share-out, with a pencil">
           <ol>
             <li>Claims stand in one order: whoever is owed most from before first; among equals, the lot decides.</li>
-            <li>Needs come first. In the first round every claim that needs a load takes one place in the queue, in that order; in the second round every claim that needs two; and so on.</li>
+            <li>
+              Needs come first. In the first round every claim that needs a load takes one place in the queue, in that
+              order; in the second round every claim that needs two; and so on.
+            </li>
             <li>Then wants, in the same way, on what is asked beyond the need.</li>
             <li>Count as many places as the heap has loads. Your share is the number of your places among them.</li>
-            <li>Where the heap ends inside a round, everybody in that round was due an equal part of what was left. What you were due and did not get is your credit next time; what you got beyond it is taken off.</li>
+            <li>
+              Where the heap ends inside a round, everybody in that round was due an equal part of what was left. What
+              you were due and did not get is your credit next time; what you got beyond it is taken off.
+            </li>
           </ol>
           <p>One load more never costs anybody a load, and it makes no difference who booked first.</p>
         </Sheet>
         <Sheet title="The lot, and how far to trust it">
-          <p>When a delivery opens, the server draws 32 bytes, shows them to nobody, and publishes their SHA-256. Closing freezes the bookings. The lot’s seed is the SHA-256 of those bytes followed by the list of bookings; a claim’s rank is the SHA-256 of the seed, a colon and the claim’s id, smallest first. The bytes are published with the first preview, and anybody can check all of it with any SHA-256 tool.</p>
-          <p>Nobody can choose a booking to suit the lot, nor can the bytes be changed once their hash is out. Whoever runs the server knows the bytes from the start and could still cheat, by booking to suit them.</p>
+          <p>
+            When a delivery opens, the server draws 32 bytes, shows them to nobody, and publishes their SHA-256. Closing
+            freezes the bookings. The lot’s seed is the SHA-256 of those bytes followed by the list of bookings; a
+            claim’s rank is the SHA-256 of the seed, a colon and the claim’s id, smallest first. The bytes are published
+            with the first preview, and anybody can check all of it with any SHA-256 tool.
+          </p>
+          <p>
+            Nobody can choose a booking to suit the lot, nor can the bytes be changed once their hash is out. Whoever
+            runs the server knows the bytes from the start and could still cheat, by booking to suit them.
+          </p>
         </Sheet>
         <Sheet title="Before you dig">
-          <p>Warm up, take small spadefuls, change sides, and stop when it hurts. Wear gloves with manure and soil, keep dust downwind, and see that your tetanus protection is up to date. Use well-rotted manure, and ask the supplier about weedkiller residues. Ask your doctor, your council or your society where in doubt: this page replaces neither.</p>
+          <p>
+            Warm up, take small spadefuls, change sides, and stop when it hurts. Wear gloves with manure and soil, keep
+            dust downwind, and see that your tetanus protection is up to date. Use well-rotted manure, and ask the
+            supplier about weedkiller residues. Ask your doctor, your council or your society where in doubt: this page
+            replaces neither.
+          </p>
         </Sheet>
       </div>
     </>

@@ -11,11 +11,15 @@ export default async function MailboxPage() {
   return (
     <>
       <PageHead title="The demo’s mailbox" lead="Mail that would be sent if a mail server were set up. Newest first." />
-      {mails.length === 0 ? <Empty>No mail yet. Invite somebody, or ask for a new password, and it lands here.</Empty> : null}
+      {mails.length === 0 ? (
+        <Empty>No mail yet. Invite somebody, or ask for a new password, and it lands here.</Empty>
+      ) : null}
       <div className="stack wide">
         {mails.map(({ id, toAddress, subject, body }) => (
           <Sheet key={id} title={subject} aside={<span className="soft">to {toAddress}</span>}>
-            <pre style={{ whiteSpace: 'pre-wrap', font: 'inherit', margin: 0, overflowWrap: 'anywhere' }}>{linked(body)}</pre>
+            <pre style={{ whiteSpace: 'pre-wrap', font: 'inherit', margin: 0, overflowWrap: 'anywhere' }}>
+              {linked(body)}
+            </pre>
           </Sheet>
         ))}
       </div>

@@ -11,7 +11,9 @@ export default async function SocietiesPage() {
   return (
     <>
       <PageHead title="Your societies" />
-      {societies.length === 0 ? <Empty>You are not a member of any society at present. Your secretary can invite you.</Empty> : null}
+      {societies.length === 0 ? (
+        <Empty>You are not a member of any society at present. Your secretary can invite you.</Empty>
+      ) : null}
       <ul>
         {societies.map(({ slug, name }) => (
           <li key={slug}>

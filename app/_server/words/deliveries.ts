@@ -14,7 +14,8 @@ const states: Record<string, string> = {
 
 export const deliveriesWords: Words<DeliveriesRefusal> = {
   'step-not-now': ({ state = '' }) => `That cannot be done now: the delivery is ${states[state] ?? state}.`,
-  'booking-closed': ({ at }) => `Booking closed at ${at}. Ask the secretary whether loads are left over once the heap is shared out.`,
+  'booking-closed': ({ at }) =>
+    `Booking closed at ${at}. Ask the secretary whether loads are left over once the heap is shared out.`,
   'above-cap': ({ cap }) => `The society’s limit for this delivery is ${cap} loads a holding. Ask for ${cap} or fewer.`,
   'asks-nothing': () => 'Ask for at least one load, or withdraw the booking.',
   'material-unknown': () => 'Choose a material from the list.',
@@ -22,13 +23,20 @@ export const deliveriesWords: Words<DeliveriesRefusal> = {
   'days-out-of-order': () => 'Collecting must end on the day it arrives or later.',
   'closing-in-the-past': () => 'That closing time has passed already. Give a later one.',
   'no-site': () => 'The society has no site yet. Add one under plots first.',
-  'another-unsettled': ({ name }) => `“${name}” of the same material is not settled yet, and credits carry over. Settle it first.`,
-  'measure-below-collected': ({ collected }) => `${collected} loads are ticked off already, so the heap held at least that.`,
+  'another-unsettled': ({ name }) =>
+    `“${name}” of the same material is not settled yet, and credits carry over. Settle it first.`,
+  'measure-below-collected': ({ collected }) =>
+    `${collected} loads are ticked off already, so the heap held at least that.`,
   'confirmed-already': () => 'This share-out is confirmed already. Nothing was changed.',
   'nothing-booked': () => 'Nobody has booked, so there is nothing to share out.',
-  'above-share': ({ left }) => (Number(left) > 0 ? `Only ${left} of this share are left to tick off.` : 'This share is collected in full. The secretary can enter loads taken beyond it.'),
+  'above-share': ({ left }) =>
+    Number(left) > 0
+      ? `Only ${left} of this share are left to tick off.`
+      : 'This share is collected in full. The secretary can enter loads taken beyond it.',
   'above-heap': ({ left }) => `Only ${left} loads of the heap are left. If that is wrong, measure the heap again.`,
   'nothing-to-undo': () => 'There is no tick to undo.',
-  'too-late-to-undo': ({ minutes }) => `A tick can be undone for ${minutes} minutes. Ask the gate helper or the secretary.`,
-  'shares-outstanding': ({ count }) => `${count} shares are neither collected nor given up. Tick them off, or mark them given up.`,
+  'too-late-to-undo': ({ minutes }) =>
+    `A tick can be undone for ${minutes} minutes. Ask the gate helper or the secretary.`,
+  'shares-outstanding': ({ count }) =>
+    `${count} shares are neither collected nor given up. Tick them off, or mark them given up.`,
 };

@@ -2,8 +2,10 @@ import type { GroundRefusal } from '@/lib/usecases/refusals/ground';
 import type { Words } from './shape';
 
 export const groundWords: Words<GroundRefusal> = {
-  'bed-overlaps': ({ edge, name, byCm }) => `The ${edge} edge lies ${byCm} cm over bed ${name}. Draw that edge in, or move the bed; touching is fine.`,
-  'bed-outside-plot': ({ edge, byCm }) => `The ${edge} edge lies ${byCm} cm outside the plot. Draw that edge in, or move the bed.`,
+  'bed-overlaps': ({ edge, name, byCm }) =>
+    `The ${edge} edge lies ${byCm} cm over bed ${name}. Draw that edge in, or move the bed; touching is fine.`,
+  'bed-outside-plot': ({ edge, byCm }) =>
+    `The ${edge} edge lies ${byCm} cm outside the plot. Draw that edge in, or move the bed.`,
   'bed-too-small': ({ least }) => `A bed measures at least ${least} cm each way.`,
   'length-wrong': ({ what }) => `That is not a length. Give ${what} as 3.6 m, 360 cm, 12 ft or 12 ft 6 in.`,
   'cut-outside-bed': ({ size }) => `The cut must lie inside the bed: more than nothing and less than ${size} cm.`,
@@ -14,7 +16,8 @@ export const groundWords: Words<GroundRefusal> = {
   'cleared-before-sown': () => 'It cannot be cleared before it was sown or planted.',
   'day-or-season': () => 'Give the season, or the day it was sown or planted.',
   'season-out-of-range': ({ least, most }) => `Give a season from ${least} to ${most}.`,
-  'plantings-faults': ({ count }) => `Nothing was taken in: ${count === 1 ? 'one cell needs' : `${count} cells need`} mending first. They are listed below.`,
+  'plantings-faults': ({ count }) =>
+    `Nothing was taken in: ${count === 1 ? 'one cell needs' : `${count} cells need`} mending first. They are listed below.`,
   'crop-name-taken': ({ name }) => `There is a crop called ${name} already.`,
   'bed-retired': ({ name }) => `Bed ${name} is no longer in use.`,
 };

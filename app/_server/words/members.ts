@@ -3,12 +3,15 @@ import type { Words } from './shape';
 
 export const membersWords: Words<MembersRefusal> = {
   'sign-in-wrong': () => 'That address and password do not go together. Try again, or ask for a new password below.',
-  'too-many-attempts': ({ minutes }) => `Too many attempts. Wait ${minutes} minutes, then try again, or ask for a new password.`,
+  'too-many-attempts': ({ minutes }) =>
+    `Too many attempts. Wait ${minutes} minutes, then try again, or ask for a new password.`,
   'link-no-longer-good': () => 'This link has been used, has expired or was withdrawn. Ask for a new one.',
-  'address-has-account': () => 'There is an account with this address. Give its password, and the two are joined; or use another address.',
+  'address-has-account': () =>
+    'There is an account with this address. Give its password, and the two are joined; or use another address.',
   'member-already': () => 'This account is a member of the society already. Use another address.',
   'last-secretary': () => 'A society keeps at least one secretary. Hand the office over to somebody else first.',
-  'successor-needs-account': ({ name }) => `${name} has no account yet. Invite them first; once they have joined, hand over.`,
+  'successor-needs-account': ({ name }) =>
+    `${name} has no account yet. Invite them first; once they have joined, hand over.`,
   'member-has-account': () => 'This member has joined already, so there is nothing to invite them to.',
   'member-has-left': () => 'This member has left the society.',
   'still-holds-plots': ({ plots }) => `Still the only holder of plot ${plots}. End that tenancy first.`,

@@ -7,7 +7,7 @@ export type Season = number;
 export type SeasonWindow = { readonly fromMonthDay: string; readonly toMonthDay: string };
 
 /** 1 May to 31 August: common practice; a setting of the society. */
-export const routineSeasonWindow: SeasonWindow = { fromMonthDay: '05-01', toMonthDay: '08-31' };
+const routineSeasonWindow: SeasonWindow = { fromMonthDay: '05-01', toMonthDay: '08-31' };
 
 /**
  * The seasons that a planting occupies: each year in which it stood on any day of the window; if none, the year it was

@@ -1,9 +1,28 @@
 /** How far a delivery has come. `closed` is also what an open one is once its closing time has passed. */
-export type DeliveryState = 'planned' | 'open' | 'closed' | 'tipped' | 'shared' | 'collecting' | 'settled' | 'called_off';
+export type DeliveryState =
+  | 'planned'
+  | 'open'
+  | 'closed'
+  | 'tipped'
+  | 'shared'
+  | 'collecting'
+  | 'settled'
+  | 'called_off';
 
 /** What can be done with a delivery. */
 export type DeliveryStep =
-  | 'change' | 'open' | 'book' | 'close' | 'postpone' | 'call-off' | 'measure' | 'preview' | 'confirm' | 'tick' | 'give-up' | 'settle';
+  | 'change'
+  | 'open'
+  | 'book'
+  | 'close'
+  | 'postpone'
+  | 'call-off'
+  | 'measure'
+  | 'preview'
+  | 'confirm'
+  | 'tick'
+  | 'give-up'
+  | 'settle';
 
 const allowedIn: Readonly<Record<DeliveryStep, readonly DeliveryState[]>> = {
   change: ['planned', 'open'],

@@ -11,7 +11,10 @@ type NamedBed = { readonly name: string; readonly footprint: Footprint };
  * @returns null where it only touches the others; else the bed's name, the edge and the excess [cm]
  * @example a bed whose right 10 cm lie over bed 3 → 3, right, 10
  */
-export function bedsClash(bed: Footprint, others: readonly NamedBed[]): { name: string; edge: Edge; byCm: number } | null {
+export function bedsClash(
+  bed: Footprint,
+  others: readonly NamedBed[],
+): { name: string; edge: Edge; byCm: number } | null {
   for (const { name, footprint } of others) {
     const shared = overlap(bed, footprint);
     if (!shared) continue;
@@ -55,9 +58,17 @@ export function nextBedAt(others: readonly Footprint[]): { xCm: number; yCm: num
  */
 export function splitFootprint(ground: Footprint, axis: Axis, atCm: number): [Footprint, Footprint] {
   const size = axis === 'x' ? ground.widthCm : ground.lengthCm;
-  if (!Number.isSafeInteger(atCm) || atCm <= 0 || atCm >= size) throw new RangeError(`the cut lies outside the bed: ${atCm} of ${size}`);
-  if (axis === 'x') return [{ ...ground, widthCm: atCm }, { ...ground, xCm: ground.xCm + atCm, widthCm: size - atCm }];
-  return [{ ...ground, lengthCm: atCm }, { ...ground, yCm: ground.yCm + atCm, lengthCm: size - atCm }];
+  if (!Number.isSafeInteger(atCm) || atCm <= 0 || atCm >= size)
+    throw new RangeError(`the cut lies outside the bed: ${atCm} of ${size}`);
+  if (axis === 'x')
+    return [
+      { ...ground, widthCm: atCm },
+      { ...ground, xCm: ground.xCm + atCm, widthCm: size - atCm },
+    ];
+  return [
+    { ...ground, lengthCm: atCm },
+    { ...ground, yCm: ground.yCm + atCm, lengthCm: size - atCm },
+  ];
 }
 
 /**

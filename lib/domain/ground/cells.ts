@@ -49,7 +49,13 @@ export function openCells(grid: CellGrid, marked: readonly boolean[], widthCm: n
 }
 
 function keepBlocksFrom(
-  grid: CellGrid, marked: readonly boolean[], kept: boolean[], top: number, left: number, widthCm: number, lengthCm: number,
+  grid: CellGrid,
+  marked: readonly boolean[],
+  kept: boolean[],
+  top: number,
+  left: number,
+  widthCm: number,
+  lengthCm: number,
 ): void {
   let widest = grid.columns;
   let long = 0;
@@ -65,7 +71,8 @@ function keepBlocksFrom(
 }
 
 function keepBlock(grid: CellGrid, kept: boolean[], top: number, bottom: number, left: number, right: number): void {
-  for (let row = top; row <= bottom; row++) for (let column = left; column < right; column++) kept[row * grid.columns + column] = true;
+  for (let row = top; row <= bottom; row++)
+    for (let column = left; column < right; column++) kept[row * grid.columns + column] = true;
 }
 
 function cuts(values: readonly number[]): number[] {

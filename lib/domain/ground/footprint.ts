@@ -15,7 +15,8 @@ export type Footprint = {
  * @example footprint(0, 0, 120, 360)
  */
 export function footprint(xCm: number, yCm: number, widthCm: number, lengthCm: number): Footprint {
-  if (![xCm, yCm, widthCm, lengthCm].every(Number.isSafeInteger)) throw new RangeError('ground is measured in whole centimetres');
+  if (![xCm, yCm, widthCm, lengthCm].every(Number.isSafeInteger))
+    throw new RangeError('ground is measured in whole centimetres');
   if (widthCm <= 0 || lengthCm <= 0) throw new RangeError('a footprint has a width and a length');
   return { xCm, yCm, widthCm, lengthCm };
 }

@@ -18,7 +18,8 @@ export type Frame = { readonly originXCm: number; readonly originYCm: number; re
  */
 export function toSite(frame: Frame, point: Point): Point {
   const { originXCm, originYCm, bearingCentideg } = frame;
-  if (![originXCm, originYCm, bearingCentideg].every(Number.isSafeInteger)) throw new RangeError('a frame is given in whole numbers');
+  if (![originXCm, originYCm, bearingCentideg].every(Number.isSafeInteger))
+    throw new RangeError('a frame is given in whole numbers');
   const turn = (bearingCentideg * Math.PI) / 18_000;
   return {
     xCm: originXCm + point.xCm * Math.cos(turn) - point.yCm * Math.sin(turn),

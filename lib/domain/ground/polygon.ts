@@ -69,7 +69,10 @@ export function extentCm(polygon: Polygon, axis: Axis): { leastCm: number; mostC
  */
 export function footprintOutside(bed: Footprint, plot: Polygon): { edge: Edge; byCm: number } | null {
   if (isWithin(bed, plot)) return null;
-  const trims = (['left', 'right', 'top', 'bottom'] as const).map((edge) => ({ edge, byCm: trimNeeded(bed, plot, edge) }));
+  const trims = (['left', 'right', 'top', 'bottom'] as const).map((edge) => ({
+    edge,
+    byCm: trimNeeded(bed, plot, edge),
+  }));
   return trims.reduce((best, trim) => (trim.byCm < best.byCm ? trim : best));
 }
 
@@ -93,7 +96,7 @@ function trimmed(bed: Footprint, edge: Edge, byCm: number): Footprint {
 }
 
 /** Whether all of a footprint lies in a plot; touching the boundary is inside. */
-export function isWithin(bed: Footprint, plot: Polygon): boolean {
+function isWithin(bed: Footprint, plot: Polygon): boolean {
   const corners = cornersOf(bed);
   if (!corners.every((corner) => holds(plot, corner))) return false;
   return sides(plot).every(([a, b]) => !passesThrough(a, b, bed));
@@ -102,7 +105,12 @@ export function isWithin(bed: Footprint, plot: Polygon): boolean {
 /** The four corners of a footprint, once round. */
 export function cornersOf({ xCm, yCm, widthCm, lengthCm }: Footprint): Point[] {
   const [right, below] = [xCm + widthCm, yCm + lengthCm];
-  return [{ xCm, yCm }, { xCm: right, yCm }, { xCm: right, yCm: below }, { xCm, yCm: below }];
+  return [
+    { xCm, yCm },
+    { xCm: right, yCm },
+    { xCm: right, yCm: below },
+    { xCm, yCm: below },
+  ];
 }
 
 function sides(polygon: Polygon): [Point, Point][] {
@@ -176,7 +184,12 @@ function leftOf(point: Point, a: Point, b: Point): boolean {
 function passesThrough(a: Point, b: Point, { xCm, yCm, widthCm, lengthCm }: Footprint): boolean {
   const [dx, dy] = [b.xCm - a.xCm, b.yCm - a.yCm];
   let [enter, leave] = [0, 1];
-  for (const [p, q] of [[-dx, a.xCm - xCm], [dx, xCm + widthCm - a.xCm], [-dy, a.yCm - yCm], [dy, yCm + lengthCm - a.yCm]] as const) {
+  for (const [p, q] of [
+    [-dx, a.xCm - xCm],
+    [dx, xCm + widthCm - a.xCm],
+    [-dy, a.yCm - yCm],
+    [dy, yCm + lengthCm - a.yCm],
+  ] as const) {
     if (p === 0) {
       if (q <= 0) return false;
       continue;
@@ -195,7 +208,8 @@ function passesThrough(a: Point, b: Point, { xCm, yCm, widthCm, lengthCm }: Foot
  * @example       two 10 m squares side by side → one 20 × 10 m rectangle
  */
 export function joinPolygons(a: Polygon, b: Polygon, nearCm: number): Polygon | null {
-  const near = (p: Point | undefined, q: Point | undefined) => p !== undefined && q !== undefined && Math.abs(p.xCm - q.xCm) <= nearCm && Math.abs(p.yCm - q.yCm) <= nearCm;
+  const near = (p: Point | undefined, q: Point | undefined) =>
+    p !== undefined && q !== undefined && Math.abs(p.xCm - q.xCm) <= nearCm && Math.abs(p.yCm - q.yCm) <= nearCm;
   for (const other of [b, b.toReversed()])
     for (const [i, [p, q]] of sides(a).entries())
       for (const [j, [r, s]] of sides(other).entries())
@@ -214,7 +228,10 @@ function rotated(polygon: Polygon, by: number): Point[] {
 // Corners on a straight side are no corners.
 function straightened(polygon: Polygon): Polygon {
   return polygon.filter((point, at) => {
-    const [before, after] = [polygon[(at + polygon.length - 1) % polygon.length] as Point, polygon[(at + 1) % polygon.length] as Point];
+    const [before, after] = [
+      polygon[(at + polygon.length - 1) % polygon.length] as Point,
+      polygon[(at + 1) % polygon.length] as Point,
+    ];
     return side(before, after, point) !== 0;
   });
 }
@@ -230,11 +247,20 @@ function straightened(polygon: Polygon): Polygon {
  */
 export function polygonsOverlap(a: Polygon, b: Polygon, nearCm: number): boolean {
   const deep = (inner: Polygon, outer: Polygon) =>
-    [...inner, middle(inner)].some((point) => holds(outer, point) && sides(outer).every(([c, d]) => distanceTo(c, d, point) > nearCm));
+    [...inner, middle(inner)].some(
+      (point) => holds(outer, point) && sides(outer).every(([c, d]) => distanceTo(c, d, point) > nearCm),
+    );
   if (deep(a, b) || deep(b, a)) return true;
-  const shallow = (from: Point, to: Point, other: Polygon) => [from, to].some((point) => sides(other).some(([c, d]) => distanceTo(c, d, point) <= nearCm));
+  const shallow = (from: Point, to: Point, other: Polygon) =>
+    [from, to].some((point) => sides(other).some(([c, d]) => distanceTo(c, d, point) <= nearCm));
   return sides(a).some(([p, q]) =>
-    sides(b).some(([r, s]) => side(p, q, r) * side(p, q, s) < 0 && side(r, s, p) * side(r, s, q) < 0 && !shallow(p, q, b) && !shallow(r, s, a)),
+    sides(b).some(
+      ([r, s]) =>
+        side(p, q, r) * side(p, q, s) < 0 &&
+        side(r, s, p) * side(r, s, q) < 0 &&
+        !shallow(p, q, b) &&
+        !shallow(r, s, a),
+    ),
   );
 }
 

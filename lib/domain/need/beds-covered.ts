@@ -18,9 +18,14 @@ export type BookedBed = { readonly bedId: string; readonly footprint: Footprint;
  * @source             common practice
  * @example            3 loads of 34 kg; beds wanting 60 kg and 84 kg → the first whole, half of the second's length
  */
-export function bedsCovered(loads: number, barrowLoadG: number, beds: readonly BookedBed[]): { bedId: string; footprint: Footprint }[] {
+export function bedsCovered(
+  loads: number,
+  barrowLoadG: number,
+  beds: readonly BookedBed[],
+): { bedId: string; footprint: Footprint }[] {
   if (!Number.isSafeInteger(loads) || loads < 0) throw new RangeError(`loads are whole barrows: ${loads}`);
-  if (!Number.isSafeInteger(barrowLoadG) || barrowLoadG <= 0) throw new RangeError(`a barrow-load has a weight: ${barrowLoadG}`);
+  if (!Number.isSafeInteger(barrowLoadG) || barrowLoadG <= 0)
+    throw new RangeError(`a barrow-load has a weight: ${barrowLoadG}`);
   let leftG = loads * barrowLoadG;
   return beds.flatMap(({ bedId, footprint, wantedG }) => {
     if (leftG <= 0 || wantedG <= 0) return [];

@@ -39,7 +39,10 @@ export function needOf(grounds: readonly NeedyGround[], rate: DressingRate): Nee
   for (const { dueCm2, unloggedCm2 } of grounds) [dueCm2, unloggedCm2].forEach((area) => wholeFrom(0, area));
   const barrowLoadG = barrowLitres * densityGPerL;
   // In units of 1/interval cm², so that the assumed share stays a whole number until the end.
-  const shares = grounds.reduce((sum, { dueCm2, unloggedCm2 }) => sum + BigInt(dueCm2) * BigInt(intervalYears) + BigInt(unloggedCm2), 0n);
+  const shares = grounds.reduce(
+    (sum, { dueCm2, unloggedCm2 }) => sum + BigInt(dueCm2) * BigInt(intervalYears) + BigInt(unloggedCm2),
+    0n,
+  );
   const dressing = shares * BigInt(rateGPerM2);
   const load = BigInt(intervalYears) * 10_000n * BigInt(barrowLoadG);
   return {
@@ -70,5 +73,6 @@ export function cultivableCm2(areaCm2: number, sharePercent: number): number {
 }
 
 function wholeFrom(least: number, value: number): void {
-  if (!Number.isSafeInteger(value) || value < least) throw new RangeError(`a whole number from ${least} is wanted: ${value}`);
+  if (!Number.isSafeInteger(value) || value < least)
+    throw new RangeError(`a whole number from ${least} is wanted: ${value}`);
 }

@@ -5,7 +5,7 @@ import { type Judgement, judge, type LongerBreak, type RotationSettings, type Ve
 import { bareKey, type RecordedPlanting } from './recorded-planting';
 
 /** The five areas of a season [cm²]; together they are the cultivable area. */
-export type ComplianceAreas = {
+type ComplianceAreas = {
   readonly keptCm2: number;
   readonly shortCm2: number;
   readonly notKnownCm2: number;
@@ -19,7 +19,11 @@ export type Compliance = {
   readonly total: ComplianceAreas;
   readonly byGroup: readonly { readonly cropGroup: CropGroup; readonly areas: ComplianceAreas }[];
   /** Beds with ground that falls short, most first. */
-  readonly short: readonly { readonly bedId: string; readonly planting: RecordedPlanting; readonly judgement: Judgement }[];
+  readonly short: readonly {
+    readonly bedId: string;
+    readonly planting: RecordedPlanting;
+    readonly judgement: Judgement;
+  }[];
 };
 
 type Judged = { planting: RecordedPlanting; judgement: Judgement };
@@ -53,24 +57,39 @@ export function complianceOfSeason(given: {
   const byGroup = new Map<CropGroup, ComplianceAreas>();
   let total = { ...nothing, notKnownCm2: given.undividedAreaCm2 };
   const short: { bedId: string; planting: RecordedPlanting; judgement: Judgement }[] = [];
-  const judgedByFrame = new Map([...new Set(given.beds.map(({ frameId }) => frameId))].map((frameId) => [frameId, judgeFrame(frameId, given)]));
+  const judgedByFrame = new Map(
+    [...new Set(given.beds.map(({ frameId }) => frameId))].map((frameId) => [frameId, judgeFrame(frameId, given)]),
+  );
   for (const bed of given.beds) {
-    const judged = (judgedByFrame.get(bed.frameId) ?? []).filter(({ planting }) => overlap(planting.footprint, bed.footprint));
+    const judged = (judgedByFrame.get(bed.frameId) ?? []).filter(({ planting }) =>
+      overlap(planting.footprint, bed.footprint),
+    );
     for (const patch of cover(bed.footprint, judged)) {
       const name = areaNames[patch.verdict];
       total = add(total, name, areaCm2(patch.footprint));
-      if (patch.cropGroup) byGroup.set(patch.cropGroup, add(byGroup.get(patch.cropGroup) ?? nothing, name, areaCm2(patch.footprint)));
+      if (patch.cropGroup)
+        byGroup.set(patch.cropGroup, add(byGroup.get(patch.cropGroup) ?? nothing, name, areaCm2(patch.footprint)));
     }
-    short.push(...judged.filter(({ judgement }) => judgement.verdict === 'short').map((one) => ({ bedId: bed.id, ...one })));
+    short.push(
+      ...judged.filter(({ judgement }) => judgement.verdict === 'short').map((one) => ({ bedId: bed.id, ...one })),
+    );
   }
   return {
     total,
     byGroup: [...byGroup].map(([cropGroup, areas]) => ({ cropGroup, areas })),
-    short: short.sort((a, b) => b.judgement.areas.shortCm2 - a.judgement.areas.shortCm2 || (a.bedId < b.bedId ? -1 : 1)),
+    short: short.sort(
+      (a, b) => b.judgement.areas.shortCm2 - a.judgement.areas.shortCm2 || (a.bedId < b.bedId ? -1 : 1),
+    ),
   };
 }
 
-const areaNames = { kept: 'keptCm2', short: 'shortCm2', 'not-known': 'notKnownCm2', outside: 'outsideCm2', bare: 'bareCm2' } as const;
+const areaNames = {
+  kept: 'keptCm2',
+  short: 'shortCm2',
+  'not-known': 'notKnownCm2',
+  outside: 'outsideCm2',
+  bare: 'bareCm2',
+} as const;
 
 function judgeFrame(frameId: string, given: Parameters<typeof complianceOfSeason>[0]): Judged[] {
   const { season, settings } = given;
@@ -82,14 +101,19 @@ function judgeFrame(frameId: string, given: Parameters<typeof complianceOfSeason
     const since = Math.min(season, planting.firstSeason);
     const hostGroups = planting.cropGroup === 'standing' ? [] : planting.hostGroups;
     const proposal = { footprint: planting.footprint, hostGroups, season: since };
-    return { planting, judgement: judge({ proposal, history: all.filter((one) => one !== planting), settings, longerBreaks }) };
+    return {
+      planting,
+      judgement: judge({ proposal, history: all.filter((one) => one !== planting), settings, longerBreaks }),
+    };
   });
 }
 
 function cover(bed: Footprint, judged: readonly Judged[]): (Omit<Patch, 'verdict'> & { verdict: Verdict | 'bare' })[] {
   const patches = judged
     .filter(({ planting }) => planting.cropKey !== bareKey)
-    .flatMap(({ planting, judgement }) => judgement.pieces.map((piece) => ({ ...piece, cropGroup: planting.cropGroup })))
+    .flatMap(({ planting, judgement }) =>
+      judgement.pieces.map((piece) => ({ ...piece, cropGroup: planting.cropGroup })),
+    )
     .sort((a, b) => worstFirst.indexOf(a.verdict) - worstFirst.indexOf(b.verdict));
   const covered: (Omit<Patch, 'verdict'> & { verdict: Verdict | 'bare' })[] = [];
   let left: Footprint[] = [bed];

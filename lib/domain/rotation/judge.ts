@@ -15,7 +15,11 @@ export type RotationSettings = {
 /** A longer break on some ground, because a trouble was found there. */
 export type LongerBreak = { readonly hostGroup: string; readonly footprint: Footprint; readonly breakYears: number };
 
-export type Proposal = { readonly footprint: Footprint; readonly hostGroups: readonly string[]; readonly season: Season };
+export type Proposal = {
+  readonly footprint: Footprint;
+  readonly hostGroups: readonly string[];
+  readonly season: Season;
+};
 
 export type Verdict = 'kept' | 'short' | 'not-known' | 'outside';
 
@@ -33,7 +37,12 @@ export type Finding =
 
 export type Judgement = {
   readonly verdict: Verdict;
-  readonly areas: { readonly keptCm2: number; readonly shortCm2: number; readonly notKnownCm2: number; readonly outsideCm2: number };
+  readonly areas: {
+    readonly keptCm2: number;
+    readonly shortCm2: number;
+    readonly notKnownCm2: number;
+    readonly outsideCm2: number;
+  };
   readonly findings: readonly Finding[];
   /** The planting's ground, piece by piece, each with its verdict. */
   readonly pieces: readonly { readonly footprint: Footprint; readonly verdict: Verdict }[];
@@ -66,12 +75,18 @@ export function judge(given: {
   const { proposal, settings, longerBreaks = [] } = given;
   const { footprint, hostGroups, season } = proposal;
   if (hostGroups.length === 0) return outsideTheRotation(footprint);
-  const longest = Math.max(...hostGroups.map((group) => routineBreak(settings, group)), ...longerBreaks.map(({ breakYears }) => checked(breakYears)));
+  const longest = Math.max(
+    ...hostGroups.map((group) => routineBreak(settings, group)),
+    ...longerBreaks.map(({ breakYears }) => checked(breakYears)),
+  );
   const earlier = given.history.filter(
     ({ firstSeason, lastSeason, footprint: ground }) =>
       firstSeason < season && lastSeason >= season - longest && overlap(ground, footprint) !== null,
   );
-  const grid = cellsOf(footprint, [...earlier, ...longerBreaks].map((record) => record.footprint));
+  const grid = cellsOf(
+    footprint,
+    [...earlier, ...longerBreaks].map((record) => record.footprint),
+  );
   const judged = grid.cells.map((cell) => judgeCell(cell, proposal, earlier, settings, longerBreaks));
   const wide = openCells(
     grid,
@@ -86,18 +101,26 @@ export function judge(given: {
 }
 
 function judgeCell(
-  cell: Footprint, { hostGroups, season }: Proposal, earlier: readonly RecordedPlanting[], settings: RotationSettings, longer: readonly LongerBreak[],
+  cell: Footprint,
+  { hostGroups, season }: Proposal,
+  earlier: readonly RecordedPlanting[],
+  settings: RotationSettings,
+  longer: readonly LongerBreak[],
 ): JudgedCell {
   const here = earlier.filter(({ footprint }) => liesIn(cell, footprint));
   const wanted = hostGroups.map((hostGroup) => ({
     hostGroup,
     breakYears: Math.max(
       routineBreak(settings, hostGroup),
-      ...longer.filter((one) => one.hostGroup === hostGroup && liesIn(cell, one.footprint)).map(({ breakYears }) => breakYears),
+      ...longer
+        .filter((one) => one.hostGroup === hostGroup && liesIn(cell, one.footprint))
+        .map(({ breakYears }) => breakYears),
     ),
   }));
   const causes = wanted.flatMap(({ hostGroup, breakYears }) => latestHost(here, hostGroup, season, breakYears));
-  const cause = causes.sort((a, b) => b.season + b.breakYears - (a.season + a.breakYears) || (a.planting.id < b.planting.id ? -1 : 1))[0];
+  const cause = causes.sort(
+    (a, b) => b.season + b.breakYears - (a.season + a.breakYears) || (a.planting.id < b.planting.id ? -1 : 1),
+  )[0];
   const breakYears = Math.max(...wanted.map((one) => one.breakYears));
   const missing = Array.from({ length: breakYears }, (_, back) => season - breakYears + back).filter(
     (year) => !here.some(({ firstSeason, lastSeason }) => firstSeason <= year && lastSeason >= year),
@@ -120,7 +143,8 @@ function verdictOf({ cause, missing }: JudgedCell, isShort: boolean): Verdict {
 }
 
 function summary(pieces: readonly (JudgedCell & { verdict: Verdict })[], season: Season): Judgement {
-  const sum = (verdict: Verdict) => pieces.reduce((area, piece) => area + (piece.verdict === verdict ? areaCm2(piece.cell) : 0), 0);
+  const sum = (verdict: Verdict) =>
+    pieces.reduce((area, piece) => area + (piece.verdict === verdict ? areaCm2(piece.cell) : 0), 0);
   const areas = { keptCm2: sum('kept'), shortCm2: sum('short'), notKnownCm2: sum('not-known'), outsideCm2: 0 };
   const verdict = areas.shortCm2 > 0 ? 'short' : areas.notKnownCm2 > 0 ? 'not-known' : 'kept';
   return {
@@ -134,16 +158,26 @@ function summary(pieces: readonly (JudgedCell & { verdict: Verdict })[], season:
 function findingsOf(pieces: readonly (JudgedCell & { verdict: Verdict })[], season: Season): Finding[] {
   const found = new Map<string, Finding>();
   for (const { cell, cause, missing, verdict } of pieces) {
-    const finding = cause ? hostFinding(cause, verdict, season) : missing.length ? { code: 'not-known' as const, missing, areaCm2: 0 } : null;
+    const finding = cause
+      ? hostFinding(cause, verdict, season)
+      : missing.length
+        ? { code: 'not-known' as const, missing, areaCm2: 0 }
+        : null;
     if (!finding) continue;
     const key = cause ? `${finding.code} ${cause.hostGroup} ${cause.planting.id}` : `not-known ${missing.join(' ')}`;
     const before = found.get(key)?.areaCm2 ?? 0;
     found.set(key, { ...finding, areaCm2: before + areaCm2(cell) });
   }
-  return [...found.entries()].sort(([a, x], [b, y]) => y.areaCm2 - x.areaCm2 || (a < b ? -1 : 1)).map(([, finding]) => finding);
+  return [...found.entries()]
+    .sort(([a, x], [b, y]) => y.areaCm2 - x.areaCm2 || (a < b ? -1 : 1))
+    .map(([, finding]) => finding);
 }
 
-function hostFinding({ planting, hostGroup, season: last, breakYears }: Cause, verdict: Verdict, season: Season): Finding {
+function hostFinding(
+  { planting, hostGroup, season: last, breakYears }: Cause,
+  verdict: Verdict,
+  season: Season,
+): Finding {
   const clearYears = season - last - 1;
   return {
     code: verdict === 'short' ? 'short' : 'edge-only',
@@ -166,6 +200,7 @@ function routineBreak({ breakYears }: RotationSettings, hostGroup: string): numb
 }
 
 function checked(years: number): number {
-  if (!Number.isSafeInteger(years) || years < 0) throw new RangeError(`a break is a whole number of clear years: ${years}`);
+  if (!Number.isSafeInteger(years) || years < 0)
+    throw new RangeError(`a break is a whole number of clear years: ${years}`);
   return years;
 }

@@ -47,18 +47,24 @@ export function turnOf(given: {
   readonly intervalYears: number;
 }): Turn {
   const { ground, manurings, planned, season, intervalYears } = given;
-  if (!Number.isSafeInteger(intervalYears) || intervalYears < 1) throw new RangeError(`a manuring interval is whole years from 1: ${intervalYears}`);
+  if (!Number.isSafeInteger(intervalYears) || intervalYears < 1)
+    throw new RangeError(`a manuring interval is whole years from 1: ${intervalYears}`);
   const refusing = planned.filter(({ takesManure }) => !takesManure);
-  const grid = cellsOf(ground, [...manurings, ...refusing].map(({ footprint }) => footprint));
+  const grid = cellsOf(
+    ground,
+    [...manurings, ...refusing].map(({ footprint }) => footprint),
+  );
   const reasons = grid.cells.map((cell): TurnReason => {
-    if (refusing.some(({ footprint }) => liesIn(cell, footprint))) return { code: 'crop-takes-none', areaCm2: areaCm2(cell) };
+    if (refusing.some(({ footprint }) => liesIn(cell, footprint)))
+      return { code: 'crop-takes-none', areaCm2: areaCm2(cell) };
     const seasons = manurings.filter(({ footprint }) => liesIn(cell, footprint)).map((one) => one.season);
     if (seasons.length === 0) return { code: 'unlogged', areaCm2: areaCm2(cell) };
     const manuredFor = Math.max(...seasons);
     if (manuredFor <= season - intervalYears) return { code: 'due', manuredFor, areaCm2: areaCm2(cell) };
     return { code: 'not-yet', manuredFor, dueFor: manuredFor + intervalYears, areaCm2: areaCm2(cell) };
   });
-  const sum = (...codes: readonly TurnReason['code'][]) => reasons.reduce((area, one) => area + (codes.includes(one.code) ? one.areaCm2 : 0), 0);
+  const sum = (...codes: readonly TurnReason['code'][]) =>
+    reasons.reduce((area, one) => area + (codes.includes(one.code) ? one.areaCm2 : 0), 0);
   return {
     dueCm2: sum('due'),
     unloggedCm2: sum('unlogged'),

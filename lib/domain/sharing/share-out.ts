@@ -3,7 +3,7 @@ import { byRank, type Entry, entryOf, placesAfter, type Stage } from './entry';
 import { type HeapEnd, heapEnd } from './heap-end';
 
 /** Saved with each result, so that it can be worked out again by the same rule. */
-export const shareOutMethod = { name: 'queue of whole loads', version: 1 } as const;
+const shareOutMethod = { name: 'queue of whole loads', version: 1 } as const;
 
 /** Why a share is what it is: a code and its numbers, for words on a screen. */
 export type ShareReason =
@@ -22,7 +22,7 @@ export type ShareReason =
     }
   | { readonly code: 'already-collected'; readonly places: number };
 
-export type Share = {
+type Share = {
   readonly id: string;
   readonly share: number;
   readonly dueMillionths: number;

@@ -12,10 +12,17 @@ const closing = z
   .string({ error: wallTime })
   .trim()
   .transform((text) => text.replace(' ', 'T').slice(0, 16))
-  .refine((text) => /^\d{4}-\d\d-\d\dT([01]\d|2[0-3]):[0-5]\d$/.test(text) && isCalendarDate(text.slice(0, 10)), wallTime);
+  .refine(
+    (text) => /^\d{4}-\d\d-\d\dT([01]\d|2[0-3]):[0-5]\d$/.test(text) && isCalendarDate(text.slice(0, 10)),
+    wallTime,
+  );
 
 function optionalWhole(what: string, least: number, most: number) {
-  return z.union([z.literal('').transform(() => null), wholeNumber(what, least, most)], { error: `Give ${what} as a whole number, or leave it empty.` }).default(null);
+  return z
+    .union([z.literal('').transform(() => null), wholeNumber(what, least, most)], {
+      error: `Give ${what} as a whole number, or leave it empty.`,
+    })
+    .default(null);
 }
 
 const facts = {
@@ -50,8 +57,18 @@ const facts = {
 export const planDeliveryInput = z.strictObject({ writeId, ...facts });
 export const changeDeliveryInput = z.strictObject({ writeId, deliveryId: rowId, ...facts });
 export const deliveryInput = z.strictObject({ writeId, deliveryId: rowId });
-export const callOffInput = z.strictObject({ writeId, deliveryId: rowId, sure: z.literal('yes', 'Tick the box to confirm.') });
-export const postponeInput = z.strictObject({ writeId, deliveryId: rowId, arrivesOn: day('the new day'), collectByOn: day('the last day to collect'), closesAt: closing });
+export const callOffInput = z.strictObject({
+  writeId,
+  deliveryId: rowId,
+  sure: z.literal('yes', 'Tick the box to confirm.'),
+});
+export const postponeInput = z.strictObject({
+  writeId,
+  deliveryId: rowId,
+  arrivesOn: day('the new day'),
+  collectByOn: day('the last day to collect'),
+  closesAt: closing,
+});
 export const unloadInput = z.strictObject({ writeId, deliveryId: rowId, offers: ticked() });
 
 const loads = z
@@ -74,9 +91,28 @@ export const typeInInput = z.strictObject({
   rows: z.array(z.strictObject({ holdingId: rowId, asked: z.string().max(20) })).max(500),
 });
 
-export const measureInput = z.strictObject({ writeId, deliveryId: rowId, loads: z.string({ error: 'Count the heap in whole loads.' }).trim().regex(/^\d{1,5}$/, 'Count the heap in whole loads, 0 to 99,999.').transform(Number) });
+export const measureInput = z.strictObject({
+  writeId,
+  deliveryId: rowId,
+  loads: z
+    .string({ error: 'Count the heap in whole loads.' })
+    .trim()
+    .regex(/^\d{1,5}$/, 'Count the heap in whole loads, 0 to 99,999.')
+    .transform(Number),
+});
 export const confirmInput = z.strictObject({ writeId, deliveryId: rowId });
-export const tickInput = z.strictObject({ writeId, deliveryId: rowId, bookingId: rowId, loads: loads.refine((count) => count > 0, 'Give whole loads, 1 to 9,999.') });
+export const tickInput = z.strictObject({
+  writeId,
+  deliveryId: rowId,
+  bookingId: rowId,
+  loads: loads.refine((count) => count > 0, 'Give whole loads, 1 to 9,999.'),
+});
 export const undoTickInput = z.strictObject({ writeId, deliveryId: rowId, bookingId: rowId });
-export const beyondInput = z.strictObject({ writeId, deliveryId: rowId, bookingId: rowId, loads: loads.refine((count) => count > 0, 'Give whole loads, 1 to 9,999.'), reason: line('the reason', 200) });
+export const beyondInput = z.strictObject({
+  writeId,
+  deliveryId: rowId,
+  bookingId: rowId,
+  loads: loads.refine((count) => count > 0, 'Give whole loads, 1 to 9,999.'),
+  reason: line('the reason', 200),
+});
 export const giveUpInput = z.strictObject({ writeId, deliveryId: rowId, bookingId: rowId });

@@ -19,8 +19,20 @@ export const addBedsInput = z.strictObject({
   from: optionalDay('the day from which it is a bed'),
 });
 
-export const changeBedInput = z.strictObject({ writeId, bedId: rowId, name: line('the bed’s name', 30), width: typed, length: typed, x: typed, y: typed });
-export const retireBedInput = z.strictObject({ writeId, bedId: rowId, from: day('the day from which it is no bed any more') });
+export const changeBedInput = z.strictObject({
+  writeId,
+  bedId: rowId,
+  name: line('the bed’s name', 30),
+  width: typed,
+  length: typed,
+  x: typed,
+  y: typed,
+});
+export const retireBedInput = z.strictObject({
+  writeId,
+  bedId: rowId,
+  from: day('the day from which it is no bed any more'),
+});
 export const splitBedInput = z.strictObject({
   writeId,
   bedId: rowId,
@@ -30,4 +42,10 @@ export const splitBedInput = z.strictObject({
   secondName: line('the second part’s name', 30),
   from: day('the day from which there are two'),
 });
-export const joinBedsInput = z.strictObject({ writeId, bedId: rowId, otherId: rowId, name: line('the joined bed’s name', 30), from: day('the day from which they are one') });
+export const joinBedsInput = z.strictObject({
+  writeId,
+  bedId: rowId,
+  otherId: rowId,
+  name: line('the joined bed’s name', 30),
+  from: day('the day from which they are one'),
+});

@@ -7,11 +7,21 @@ const typed = z.string().max(40, 'That is too long for a length.').default('');
 const cropKey = z.string({ error: 'Choose a crop.' }).trim().min(1, 'Choose a crop.').max(80, 'Choose a crop.');
 
 const seasonWords = 'Give the season as a year, such as 2027.';
-export const season = z.string({ error: seasonWords }).trim().regex(/^(19|20|21)\d\d$/, seasonWords).transform(Number);
+const season = z
+  .string({ error: seasonWords })
+  .trim()
+  .regex(/^(19|20|21)\d\d$/, seasonWords)
+  .transform(Number);
 const optionalSeason = z.union([z.literal('').transform(() => null), season]).default(null);
 
 /** A planting to be judged, from an address. */
-export const judgeInput = z.object({ bedId: z.uuid(), cropKey: z.string().max(80), season, partFrom: typed, partLength: typed });
+export const judgeInput = z.object({
+  bedId: z.uuid(),
+  cropKey: z.string().max(80),
+  season,
+  partFrom: typed,
+  partLength: typed,
+});
 
 export const recordPlantingInput = z.strictObject({
   writeId,
@@ -34,7 +44,9 @@ export const retirePlantingInput = z.strictObject({ writeId, plantingId: rowId }
 export const fillGridInput = z.strictObject({
   writeId,
   plotId: rowId,
-  cells: z.array(z.strictObject({ bedId: rowId, season: z.number().int(), cropKey: z.string().max(80) })).max(600, 'That is more than one grid holds.'),
+  cells: z
+    .array(z.strictObject({ bedId: rowId, season: z.number().int(), cropKey: z.string().max(80) }))
+    .max(600, 'That is more than one grid holds.'),
 });
 
 export const logManuringInput = z.strictObject({
@@ -54,4 +66,8 @@ export const logManuringInput = z.strictObject({
 });
 
 export const retireManuringInput = z.strictObject({ writeId, bedId: rowId, workId: rowId });
-export const importPlantingsInput = z.strictObject({ writeId, plotId: rowId, table: z.string().max(10_500_000, 'The table is larger than 10 MB. Send it in parts.') });
+export const importPlantingsInput = z.strictObject({
+  writeId,
+  plotId: rowId,
+  table: z.string().max(10_500_000, 'The table is larger than 10 MB. Send it in parts.'),
+});

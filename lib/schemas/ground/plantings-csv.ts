@@ -19,7 +19,11 @@ export type PlantingRow = {
   readonly crop: string;
   readonly season: number | null;
   readonly variety: string | null;
-  readonly days: { readonly sownOn: string | null; readonly plantedOn: string | null; readonly clearedOn: string | null };
+  readonly days: {
+    readonly sownOn: string | null;
+    readonly plantedOn: string | null;
+    readonly clearedOn: string | null;
+  };
   readonly partFrom: string;
   readonly partLength: string;
 };
@@ -46,7 +50,17 @@ function readRow({ line, cells }: CsvRow): PlantingRow | { faults: CsvFault[] } 
     return day.data ?? null;
   };
   const days = { sownOn: aDay('sown'), plantedOn: aDay('planted'), clearedOn: aDay('cleared') };
-  if (season === null && !cell('season') && !days.sownOn && !days.plantedOn && faults.length === 0) fault('season', 'Give the season, or the day it was sown or planted.');
+  if (season === null && !cell('season') && !days.sownOn && !days.plantedOn && faults.length === 0)
+    fault('season', 'Give the season, or the day it was sown or planted.');
   if (faults.length) return { faults };
-  return { line, bed: cell('bed'), crop: cell('crop'), season, variety: cell('variety').slice(0, 60) || null, days, partFrom: cell('from'), partLength: cell('length') };
+  return {
+    line,
+    bed: cell('bed'),
+    crop: cell('crop'),
+    season,
+    variety: cell('variety').slice(0, 60) || null,
+    days,
+    partFrom: cell('from'),
+    partLength: cell('length'),
+  };
 }

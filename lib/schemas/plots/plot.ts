@@ -16,10 +16,29 @@ const many = (words: string) => z.union([rowId.transform((id) => [id]), z.array(
 
 export const addSiteInput = z.strictObject({ writeId, name: line('the site’s name', 60) });
 export const addPlotInput = z.strictObject({ writeId, siteId: rowId, number: line('the plot’s number', 20), rods });
-export const letPlotInput = z.strictObject({ writeId, plotId: rowId, memberIds: many('Choose at least one member to hold the plot.'), from: day('the day from which it is let') });
-export const endTenancyInput = z.strictObject({ writeId, plotId: rowId, from: day('the first day on which it is no longer let'), sure: z.literal('yes', 'Tick the box to confirm.') });
-export const nameBookerInput = z.strictObject({ writeId, holdingId: rowId, memberId: z.union([z.literal('').transform(() => null), rowId]).default(null) });
-export const changeHoldersInput = z.strictObject({ writeId, holdingId: rowId, memberIds: many('Choose at least one member to hold the plot.'), from: day('the day from which they hold it') });
+export const letPlotInput = z.strictObject({
+  writeId,
+  plotId: rowId,
+  memberIds: many('Choose at least one member to hold the plot.'),
+  from: day('the day from which it is let'),
+});
+export const endTenancyInput = z.strictObject({
+  writeId,
+  plotId: rowId,
+  from: day('the first day on which it is no longer let'),
+  sure: z.literal('yes', 'Tick the box to confirm.'),
+});
+export const nameBookerInput = z.strictObject({
+  writeId,
+  holdingId: rowId,
+  memberId: z.union([z.literal('').transform(() => null), rowId]).default(null),
+});
+export const changeHoldersInput = z.strictObject({
+  writeId,
+  holdingId: rowId,
+  memberIds: many('Choose at least one member to hold the plot.'),
+  from: day('the day from which they hold it'),
+});
 
 /** A plot's boundary: a rectangle by size, or corners one a line; with its place on the site and its bearing. */
 export const drawPlotInput = z.strictObject({
@@ -27,7 +46,12 @@ export const drawPlotInput = z.strictObject({
   plotId: rowId,
   east: typed,
   south: typed,
-  bearing: z.string().trim().regex(/^-?\d{0,3}([.,]\d{1,2})?$/, 'Give the bearing in degrees, such as 12.5.').default('0').transform((text) => Math.round(Number(text.replace(',', '.') || 0) * 100)),
+  bearing: z
+    .string()
+    .trim()
+    .regex(/^-?\d{0,3}([.,]\d{1,2})?$/, 'Give the bearing in degrees, such as 12.5.')
+    .default('0')
+    .transform((text) => Math.round(Number(text.replace(',', '.') || 0) * 100)),
   width: typed,
   length: typed,
   corners: z.string().max(4000, 'That is more corners than a plot has.').default(''),
@@ -44,4 +68,10 @@ export const halvePlotInput = z.strictObject({
   from: day('the day from which there are two'),
 });
 
-export const joinPlotsInput = z.strictObject({ writeId, plotId: rowId, otherId: rowId, number: line('the joined plot’s number', 20), from: day('the day from which they are one') });
+export const joinPlotsInput = z.strictObject({
+  writeId,
+  plotId: rowId,
+  otherId: rowId,
+  number: line('the joined plot’s number', 20),
+  from: day('the day from which they are one'),
+});

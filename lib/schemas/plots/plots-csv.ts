@@ -42,7 +42,8 @@ function readRow({ line: at, cells }: CsvRow): PlotRow | { faults: CsvFault[] } 
   const names = parted(cells.holders).map((name) => line('the holder’s name').safeParse(name));
   for (const name of names) if (!name.success) fault('holders', name.error.issues[0]?.message ?? '');
   const emails = parted(cells.email).map((email) => optionalEmail().safeParse(email));
-  for (const email of emails) if (!email.success) fault('email', 'Give e-mail addresses such as name@example.org, or leave it empty.');
+  for (const email of emails)
+    if (!email.success) fault('email', 'Give e-mail addresses such as name@example.org, or leave it empty.');
   if (emails.length > names.length) fault('email', 'There are more addresses than holders.');
   const phones = parted(cells.phone).map((phone) => optionalLine('the telephone number', 30).safeParse(phone));
   for (const phone of phones) if (!phone.success) fault('phone', phone.error.issues[0]?.message ?? '');
@@ -53,7 +54,11 @@ function readRow({ line: at, cells }: CsvRow): PlotRow | { faults: CsvFault[] } 
     line: at,
     number: number.data ?? '',
     quarterRods: quarterRods ?? 1,
-    holders: names.map((name, nth) => ({ name: name.data ?? '', email: emails[nth]?.data ?? null, phone: phones[nth]?.data ?? null })),
+    holders: names.map((name, nth) => ({
+      name: name.data ?? '',
+      email: emails[nth]?.data ?? null,
+      phone: phones[nth]?.data ?? null,
+    })),
     fromOn: from.data ? calendarDate(from.data) : null,
   };
 }
@@ -66,7 +71,10 @@ function quarterRodsOf(text: string): number | null {
 }
 
 function parted(cell: string | undefined): string[] {
-  return (cell ?? '').split(/[;&]/).map((part) => part.trim()).filter(Boolean);
+  return (cell ?? '')
+    .split(/[;&]/)
+    .map((part) => part.trim())
+    .filter(Boolean);
 }
 
 function repeated(rows: readonly CsvRow[]): CsvFault[] {
@@ -75,6 +83,8 @@ function repeated(rows: readonly CsvRow[]): CsvFault[] {
     const key = (cells.plot ?? '').toLowerCase();
     const first = seen.get(key);
     if (first === undefined) seen.set(key, at);
-    return first === undefined || key === '' ? [] : [{ line: at, column: 'plot', reason: `Plot ${cells.plot} stands on line ${first} already.` }];
+    return first === undefined || key === ''
+      ? []
+      : [{ line: at, column: 'plot', reason: `Plot ${cells.plot} stands on line ${first} already.` }];
   });
 }

@@ -6,15 +6,26 @@ import { isCalendarDate } from '@/lib/domain/calendar/calendar-date';
 import { canReadCommitteePapers } from '@/lib/domain/policy/standing';
 import { query } from '../operation';
 
-const aDay = z.string().optional().transform((text) => (text && isCalendarDate(text) ? text : null));
+const aDay = z
+  .string()
+  .optional()
+  .transform((text) => (text && isCalendarDate(text) ? text : null));
 
 /** The book of changes: who, for whom, when, before, after. A filter that makes no sense is passed over. */
 export const readBook = query({
   name: 'read-book',
   allow: canReadCommitteePapers,
   input: z.object({
-    thing: z.string().max(60).optional().transform((text) => text || null),
-    member: z.uuid().nullish().catch(null).transform((id) => id ?? null),
+    thing: z
+      .string()
+      .max(60)
+      .optional()
+      .transform((text) => text || null),
+    member: z
+      .uuid()
+      .nullish()
+      .catch(null)
+      .transform((id) => id ?? null),
     from: aDay,
     to: aDay,
     page: z.coerce.number().int().min(0).max(100_000).catch(0),

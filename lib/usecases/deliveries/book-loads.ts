@@ -18,13 +18,19 @@ import { wallIn } from '@/lib/platform/clock';
 async function openForBooking({ tx, scope, now }: WriteContext, id: string): Promise<DeliveryRecord> {
   const delivery = await lockDelivery(tx, scope, id, now, 'share');
   if (!delivery) throw new NotFound();
-  if (delivery.state === 'planned' || delivery.state === 'called_off') refuse('step-not-now', { numbers: { state: delivery.state } });
-  if (!mayTake('book', delivery.state)) refuse('booking-closed', { numbers: { at: wallIn(scope.timeZone, delivery.closesAt).replace('T', ' ') } });
+  if (delivery.state === 'planned' || delivery.state === 'called_off')
+    refuse('step-not-now', { numbers: { state: delivery.state } });
+  if (!mayTake('book', delivery.state))
+    refuse('booking-closed', { numbers: { at: wallIn(scope.timeZone, delivery.closesAt).replace('T', ' ') } });
   return delivery;
 }
 
 /** What holdings need of a delivery, by the rules it was opened with. */
-export async function needsForDelivery({ tx, scope, today }: Pick<WriteContext, 'scope' | 'today'> & { tx: Db }, delivery: DeliveryRecord, holdings: readonly HoldingOnDay[]): Promise<ReadonlyMap<string, HoldingNeed>> {
+export async function needsForDelivery(
+  { tx, scope, today }: Pick<WriteContext, 'scope' | 'today'> & { tx: Db },
+  delivery: DeliveryRecord,
+  holdings: readonly HoldingOnDay[],
+): Promise<ReadonlyMap<string, HoldingNeed>> {
   const { manuringIntervalYears: intervalYears, cultivableSharePercent } = await settingsOn(tx, scope, today);
   const { materialKey, rateGPerM2, barrowLitres, densityGPerL } = delivery;
   const dressing = { materialKey, rateGPerM2, barrowLitres, densityGPerL, intervalYears, cultivableSharePercent };
@@ -60,11 +66,36 @@ function checkAsked({ capLoads }: DeliveryRecord, asked: number): void {
 
 function toBooking(holdingId: string, asked: number, need: HoldingNeed, beds: readonly string[], onPaper: boolean) {
   const named = need.lines.filter(({ kind, id }) => kind === 'bed' && beds.includes(id));
-  const needReason = { season: need.season, barrowLoadG: need.barrowLoadG, rateGPerM2: need.rateGPerM2, lines: need.lines.map(({ footprint: _, turn, ...line }) => ({ ...line, turn: { ...turn, reasons: [...turn.reasons] } })) };
-  return { holdingId, asked, needLoads: need.loads, needReason, onPaper, beds: named.map(({ id, turn }) => ({ bedId: id, dueCm2: turn.dueCm2 + Math.floor(turn.unloggedCm2 / turn.intervalYears) })) };
+  const needReason = {
+    season: need.season,
+    barrowLoadG: need.barrowLoadG,
+    rateGPerM2: need.rateGPerM2,
+    lines: need.lines.map(({ footprint: _, turn, ...line }) => ({
+      ...line,
+      turn: { ...turn, reasons: [...turn.reasons] },
+    })),
+  };
+  return {
+    holdingId,
+    asked,
+    needLoads: need.loads,
+    needReason,
+    onPaper,
+    beds: named.map(({ id, turn }) => ({
+      bedId: id,
+      dueCm2: turn.dueCm2 + Math.floor(turn.unloggedCm2 / turn.intervalYears),
+    })),
+  };
 }
 
-function noteBooking({ scope, note }: WriteContext, holding: HoldingOnDay, bookingId: string, before: { asked: number; withdrawn: boolean } | null, asked: number, need: number): void {
+function noteBooking(
+  { scope, note }: WriteContext,
+  holding: HoldingOnDay,
+  bookingId: string,
+  before: { asked: number; withdrawn: boolean } | null,
+  asked: number,
+  need: number,
+): void {
   note({
     verb: before && !before.withdrawn ? 'changed' : 'booked',
     thing: 'booking',
@@ -77,7 +108,13 @@ function noteBooking({ scope, note }: WriteContext, holding: HoldingOnDay, booki
 
 // Holders have equal rights, so each learns what the other does.
 async function tellOtherHolders({ tx, scope }: WriteContext, holding: HoldingOnDay, body: string): Promise<void> {
-  await tell(tx, scope, holding.memberIds.filter((id) => id !== scope.memberId), 'a booking for your ground', `${body} ${scope.memberName} entered it; you can change it until booking closes.`);
+  await tell(
+    tx,
+    scope,
+    holding.memberIds.filter((id) => id !== scope.memberId),
+    'a booking for your ground',
+    `${body} ${scope.memberName} entered it; you can change it until booking closes.`,
+  );
 }
 
 /** Withdraw a booking until booking closes. */
@@ -93,7 +130,13 @@ export const withdrawBooking = mutation({
     const booking = await bookingOfHolding(tx, scope, deliveryId, holdingId);
     if (!booking || booking.withdrawn) throw new NotFound();
     await writeWithdrawn(tx, scope, booking.id, now);
-    note({ verb: 'withdrawn', thing: 'booking', thingId: booking.id, ...(holding.memberIds.includes(scope.memberId) ? {} : { forHoldingId: holdingId }), before: { asked: booking.asked } });
+    note({
+      verb: 'withdrawn',
+      thing: 'booking',
+      thingId: booking.id,
+      ...(holding.memberIds.includes(scope.memberId) ? {} : { forHoldingId: holdingId }),
+      before: { asked: booking.asked },
+    });
     await tellOtherHolders(context, holding, `The booking of your holding for “${delivery.name}” is withdrawn.`);
     return { holdingId };
   },
@@ -112,7 +155,8 @@ export const typeInBookings = mutation({
     if (typed.some(({ holdingId }) => !holdings.has(holdingId))) throw new NotFound();
     const refusals = typed.flatMap(({ holdingId, asked }): Refusal[] => {
       const field = `asked:${holdingId}`;
-      if (!/^\d{1,4}$/.test(asked.trim()) || Number(asked) < 1) return [{ code: 'input', field, words: 'Give whole loads, 1 to 9,999, or leave it empty.' }];
+      if (!/^\d{1,4}$/.test(asked.trim()) || Number(asked) < 1)
+        return [{ code: 'input', field, words: 'Give whole loads, 1 to 9,999, or leave it empty.' }];
       const cap = delivery.capLoads;
       return cap !== null && Number(asked) > cap ? [{ code: 'above-cap', field, numbers: { cap } }] : [];
     });
@@ -124,7 +168,13 @@ export const typeInBookings = mutation({
       if (!holding || !need) throw new NotFound();
       const before = await bookingOfHolding(tx, scope, deliveryId, holdingId);
       if (before && !before.withdrawn && before.asked === Number(asked)) continue;
-      const id = await saveBooking(tx, scope, deliveryId, toBooking(holdingId, Number(asked), need, before?.bedIds ?? [], true), now);
+      const id = await saveBooking(
+        tx,
+        scope,
+        deliveryId,
+        toBooking(holdingId, Number(asked), need, before?.bedIds ?? [], true),
+        now,
+      );
       noteBooking(context, holding, id, before, Number(asked), need.loads);
     }
     return { count: typed.length };

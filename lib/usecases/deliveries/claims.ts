@@ -8,13 +8,23 @@ import type { Claim } from '@/lib/domain/sharing/claim';
 import { type LotBooking, lotSeed } from '@/lib/domain/sharing/lot';
 
 /** The claims of a delivery's bookings, and the seed of their lot as closing froze them. */
-export type FrozenClaims = { readonly claims: readonly Claim[]; readonly frozen: readonly LotBooking[]; readonly seed: string };
+export type FrozenClaims = {
+  readonly claims: readonly Claim[];
+  readonly frozen: readonly LotBooking[];
+  readonly seed: string;
+};
 
 /**
  * Read the claims as the share-out takes them. The lot is seeded by the bookings as they closed: what was given up later
  * lowers a claim, never the lot.
  */
-export async function frozenClaims(db: Db, scope: Scope, delivery: DeliveryRecord, bookings: readonly BookingRecord[], record: ShareOutRecord | null): Promise<FrozenClaims> {
+export async function frozenClaims(
+  db: Db,
+  scope: Scope,
+  delivery: DeliveryRecord,
+  bookings: readonly BookingRecord[],
+  record: ShareOutRecord | null,
+): Promise<FrozenClaims> {
   const bytesHex = await lotBytesOf(db, scope, delivery.id);
   if (!bytesHex) throw new Error('a delivery that was opened has a lot');
   const credits = record ? null : await creditsOf(db, scope, delivery.materialKey);
@@ -25,7 +35,8 @@ export async function frozenClaims(db: Db, scope: Scope, delivery: DeliveryRecor
     creditMillionths: credits ? (credits.get(holdingId) ?? 0) : (creditBeforeMillionths ?? 0),
     collected: collectedLoads,
   }));
-  const frozen = record?.frozen ?? claims.map(({ id, asked, need, creditMillionths }) => ({ id, asked, need, creditMillionths }));
+  const frozen =
+    record?.frozen ?? claims.map(({ id, asked, need, creditMillionths }) => ({ id, asked, need, creditMillionths }));
   return { claims, frozen, seed: lotSeed({ bytesHex, deliveryId: delivery.id, bookings: frozen }) };
 }
 
@@ -35,7 +46,12 @@ export type ShareOutRecord = {
   readonly frozen: readonly LotBooking[];
   readonly lotSeed: string;
   readonly method: { readonly name: string; readonly version: number };
-  readonly ended: { readonly stage: string; readonly round: number; readonly contenders: number; readonly left: number };
+  readonly ended: {
+    readonly stage: string;
+    readonly round: number;
+    readonly contenders: number;
+    readonly left: number;
+  };
 };
 
 export function asRecord(stored: unknown): ShareOutRecord | null {

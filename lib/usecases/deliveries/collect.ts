@@ -54,18 +54,39 @@ export const enterBeyond = mutation({
     await collect(context, found, { loads, beyond: true, reason });
     // The share becomes what was taken; what others may still have shrinks by the same queue.
     await reshare(context, found.delivery, found.delivery.heapLoads ?? 0);
-    await tellBookers(context, found.delivery, `${found.delivery.name}: shares worked out again`, `Loads were taken beyond a share of “${found.delivery.name}”, and the shares were worked out again. Sign in to see yours.`);
+    await tellBookers(
+      context,
+      found.delivery,
+      `${found.delivery.name}: shares worked out again`,
+      `Loads were taken beyond a share of “${found.delivery.name}”, and the shares were worked out again. Sign in to see yours.`,
+    );
     return { loads };
   },
 });
 
-async function collect(context: WriteContext, found: AtHeap, what: { loads: number; beyond: boolean; reason: string | null }): Promise<void> {
+async function collect(
+  context: WriteContext,
+  found: AtHeap,
+  what: { loads: number; beyond: boolean; reason: string | null },
+): Promise<void> {
   const { tx, scope, now, note } = context;
   const { delivery, booking } = found;
   const left = (delivery.heapLoads ?? 0) - delivery.collectedLoads;
   if (what.loads > left) refuse('above-heap', { field: 'loads', numbers: { left } });
-  const id = await createCollection(tx, scope, { ...what, deliveryId: delivery.id, bookingId: booking.id, reversesId: null, at: now });
-  note({ verb: what.beyond ? 'taken beyond share' : 'ticked off', thing: 'collection', thingId: id, ...forWhom(context, found), after: { loads: what.loads, ...(what.reason ? { reason: what.reason } : {}) } });
+  const id = await createCollection(tx, scope, {
+    ...what,
+    deliveryId: delivery.id,
+    bookingId: booking.id,
+    reversesId: null,
+    at: now,
+  });
+  note({
+    verb: what.beyond ? 'taken beyond share' : 'ticked off',
+    thing: 'collection',
+    thingId: id,
+    ...forWhom(context, found),
+    after: { loads: what.loads, ...(what.reason ? { reason: what.reason } : {}) },
+  });
 }
 
 /** Undo the last tick of a booking, by a reversing row, within ten minutes; the secretary at any time. */
@@ -79,9 +100,24 @@ export const undoTick = mutation({
     const tick = await lastTick(tx, scope, bookingId);
     if (!tick) refuse('nothing-to-undo');
     const isLate = now.getTime() - tick.at.getTime() > undoMinutes * 60_000;
-    if (!canRunSociety(scope) && (isLate || tick.beyond)) refuse('too-late-to-undo', { numbers: { minutes: undoMinutes } });
-    const id = await createCollection(tx, scope, { deliveryId, bookingId, loads: -tick.loads, beyond: tick.beyond, reason: tick.reason, reversesId: tick.id, at: now });
-    note({ verb: 'tick undone', thing: 'collection', thingId: id, ...forWhom(context, found), before: { loads: tick.loads } });
+    if (!canRunSociety(scope) && (isLate || tick.beyond))
+      refuse('too-late-to-undo', { numbers: { minutes: undoMinutes } });
+    const id = await createCollection(tx, scope, {
+      deliveryId,
+      bookingId,
+      loads: -tick.loads,
+      beyond: tick.beyond,
+      reason: tick.reason,
+      reversesId: tick.id,
+      at: now,
+    });
+    note({
+      verb: 'tick undone',
+      thing: 'collection',
+      thingId: id,
+      ...forWhom(context, found),
+      before: { loads: tick.loads },
+    });
     if (tick.beyond) await reshare(context, found.delivery, found.delivery.heapLoads ?? 0);
     return { loads: tick.loads };
   },
@@ -100,8 +136,21 @@ export const giveUp = mutation({
     if (left <= 0) refuse('above-share', { numbers: { left: 0 } });
     await giveUpRest(tx, scope, bookingId, now);
     await reshare(context, delivery, delivery.heapLoads ?? 0);
-    note({ verb: 'given up', thing: 'booking', thingId: bookingId, ...forWhom(context, found), before: { share: booking.share ?? 0 }, after: { share: booking.collectedLoads } });
-    await tell(tx, scope, holding.memberIds.filter((id) => id !== scope.memberId), 'a share given up', `What was left of your share of “${delivery.name}” is given up: ${left} loads.`);
+    note({
+      verb: 'given up',
+      thing: 'booking',
+      thingId: bookingId,
+      ...forWhom(context, found),
+      before: { share: booking.share ?? 0 },
+      after: { share: booking.collectedLoads },
+    });
+    await tell(
+      tx,
+      scope,
+      holding.memberIds.filter((id) => id !== scope.memberId),
+      'a share given up',
+      `What was left of your share of “${delivery.name}” is given up: ${left} loads.`,
+    );
     return { left };
   },
 });

@@ -1,6 +1,13 @@
 import 'server-only';
 import type { z } from 'zod';
-import { changeDelivery as writeChange, createDelivery, type DeliveryFacts, keepLot, moveDelivery, postponeTo } from '@/lib/data/delivery';
+import {
+  changeDelivery as writeChange,
+  createDelivery,
+  type DeliveryFacts,
+  keepLot,
+  moveDelivery,
+  postponeTo,
+} from '@/lib/data/delivery';
 import { sitesOf } from '@/lib/data/plot-store';
 import { settingsOn } from '@/lib/data/setting';
 import { memberById } from '@/lib/data/member';
@@ -10,7 +17,13 @@ import { loadsIn } from '@/lib/domain/quantity/load';
 import { commitmentOf } from '@/lib/domain/sharing/lot';
 import { instantIn } from '@/lib/platform/clock';
 import { drawLotBytes } from '@/lib/platform/secret';
-import { callOffInput, changeDeliveryInput, deliveryInput, planDeliveryInput, postponeInput } from '@/lib/schemas/deliveries/delivery';
+import {
+  callOffInput,
+  changeDeliveryInput,
+  deliveryInput,
+  planDeliveryInput,
+  postponeInput,
+} from '@/lib/schemas/deliveries/delivery';
 import { mutation, type WriteContext } from '../operation';
 import { NotFound, refuse } from '../refusal';
 import { takeStep, tell, tellBookers } from './open-delivery';
@@ -24,7 +37,8 @@ async function factsOf({ tx, scope, today, now }: WriteContext, typed: Typed): P
   const material = materialOf(typed.materialKey);
   if (!material) refuse('material-unknown', { field: 'materialKey' });
   const [least, most] = [Math.floor(material.leastGPerL / 2), material.mostGPerL * 2];
-  if (typed.densityGPerL < least || typed.densityGPerL > most) refuse('density-out-of-range', { field: 'densityGPerL', numbers: { least, most } });
+  if (typed.densityGPerL < least || typed.densityGPerL > most)
+    refuse('density-out-of-range', { field: 'densityGPerL', numbers: { least, most } });
   if (typed.collectByOn < typed.arrivesOn) refuse('days-out-of-order', { field: 'collectByOn' });
   const closesAt = instantIn(scope.timeZone, wall);
   if (closesAt <= now) refuse('closing-in-the-past', { field: 'closesAt' });
@@ -33,7 +47,16 @@ async function factsOf({ tx, scope, today, now }: WriteContext, typed: Typed): P
   if (typed.keyHolderId && !(await memberById(tx, scope, typed.keyHolderId, today))) throw new NotFound();
   const { barrowLitres, manureRateGPerM2 } = await settingsOn(tx, scope, today);
   const amount = { thousandths, unit };
-  return { ...rest, siteId: site.id, amount, barrowLitres, rateGPerM2: manureRateGPerM2, closesAt, priceMinor: price, expectedLoads: loadsIn(amount, barrowLitres, typed.densityGPerL) };
+  return {
+    ...rest,
+    siteId: site.id,
+    amount,
+    barrowLitres,
+    rateGPerM2: manureRateGPerM2,
+    closesAt,
+    priceMinor: price,
+    expectedLoads: loadsIn(amount, barrowLitres, typed.densityGPerL),
+  };
 }
 
 // The book never holds the gate note.
@@ -63,9 +86,16 @@ export const changeDelivery = mutation({
     const before = await takeStep(context, deliveryId, 'change');
     const facts = await factsOf(context, typed);
     // Once it is open, the rules it was opened with stay.
-    const kept = before.state === 'open' ? { ...facts, barrowLitres: before.barrowLitres, rateGPerM2: before.rateGPerM2 } : facts;
+    const kept =
+      before.state === 'open' ? { ...facts, barrowLitres: before.barrowLitres, rateGPerM2: before.rateGPerM2 } : facts;
     await writeChange(context.tx, context.scope, deliveryId, kept);
-    context.note({ verb: 'changed', thing: 'delivery', thingId: deliveryId, before: { expectedLoads: before.expectedLoads, closesAt: before.closesAt.toISOString() }, after: forBook(kept) });
+    context.note({
+      verb: 'changed',
+      thing: 'delivery',
+      thingId: deliveryId,
+      before: { expectedLoads: before.expectedLoads, closesAt: before.closesAt.toISOString() },
+      after: forBook(kept),
+    });
     return { deliveryId };
   },
 });
@@ -83,7 +113,13 @@ export const openDelivery = mutation({
     const commitment = commitmentOf(bytesHex);
     await keepLot(tx, scope, deliveryId, { bytesHex, commitment });
     note({ verb: 'opened', thing: 'delivery', thingId: deliveryId, after: { commitment } });
-    await tell(tx, scope, await everyMemberId(tx, scope, context.today), `${delivery.name} is open for booking`, `Booking is open for “${delivery.name}”, about ${delivery.expectedLoads} barrow-loads. Sign in to see what your ground needs, and to book.`);
+    await tell(
+      tx,
+      scope,
+      await everyMemberId(tx, scope, context.today),
+      `${delivery.name} is open for booking`,
+      `Booking is open for “${delivery.name}”, about ${delivery.expectedLoads} barrow-loads. Sign in to see what your ground needs, and to book.`,
+    );
     return { deliveryId };
   },
 });
@@ -95,7 +131,11 @@ export const closeDelivery = mutation({
   input: deliveryInput,
   write: async (context, { deliveryId }) => {
     await takeStep(context, deliveryId, 'close');
-    await moveDelivery(context.tx, context.scope, deliveryId, { state: 'closed', closedAt: context.now, closesAt: context.now });
+    await moveDelivery(context.tx, context.scope, deliveryId, {
+      state: 'closed',
+      closedAt: context.now,
+      closesAt: context.now,
+    });
     context.note({ verb: 'closed', thing: 'delivery', thingId: deliveryId });
     return { deliveryId };
   },
@@ -110,11 +150,23 @@ export const postponeDelivery = mutation({
     const before = await takeStep(context, deliveryId, 'postpone');
     if (collectByOn < arrivesOn) refuse('days-out-of-order', { field: 'collectByOn' });
     // Once booking is closed it stays closed: the bookings are frozen under the lot.
-    const closesAt = before.state === 'planned' || before.state === 'open' ? instantIn(context.scope.timeZone, wall) : before.closesAt;
+    const closesAt =
+      before.state === 'planned' || before.state === 'open' ? instantIn(context.scope.timeZone, wall) : before.closesAt;
     if (before.state === 'open' && closesAt <= context.now) refuse('closing-in-the-past', { field: 'closesAt' });
     await postponeTo(context.tx, context.scope, deliveryId, { arrivesOn, collectByOn, closesAt });
-    context.note({ verb: 'postponed', thing: 'delivery', thingId: deliveryId, before: { arrivesOn: before.arrivesOn, collectByOn: before.collectByOn }, after: { arrivesOn, collectByOn } });
-    await tellBookers(context, before, `${before.name} is put off`, `“${before.name}” now comes on ${arrivesOn}; collect by ${collectByOn}. Your booking stands.`);
+    context.note({
+      verb: 'postponed',
+      thing: 'delivery',
+      thingId: deliveryId,
+      before: { arrivesOn: before.arrivesOn, collectByOn: before.collectByOn },
+      after: { arrivesOn, collectByOn },
+    });
+    await tellBookers(
+      context,
+      before,
+      `${before.name} is put off`,
+      `“${before.name}” now comes on ${arrivesOn}; collect by ${collectByOn}. Your booking stands.`,
+    );
     return { deliveryId };
   },
 });
@@ -128,7 +180,12 @@ export const callOffDelivery = mutation({
     const before = await takeStep(context, deliveryId, 'call-off');
     await moveDelivery(context.tx, context.scope, deliveryId, { state: 'called_off' });
     context.note({ verb: 'called off', thing: 'delivery', thingId: deliveryId, before: { state: before.state } });
-    await tellBookers(context, before, `${before.name} is called off`, `“${before.name}” does not come. Nobody’s credit changes.`);
+    await tellBookers(
+      context,
+      before,
+      `${before.name} is called off`,
+      `“${before.name}” does not come. Nobody’s credit changes.`,
+    );
     return { deliveryId };
   },
 });

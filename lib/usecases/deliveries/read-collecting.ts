@@ -20,8 +20,19 @@ export const readCollecting = query({
       if (!booking || booking.share === null || (booking.share === 0 && booking.collectedLoads === 0)) return [];
       const { id: bookingId, share, collectedLoads: collected } = booking;
       const isMine = mine.has(id);
-      return [{ bookingId, share, collected, isMine, plots: plots.map(({ number }) => number).join(', '), names: members.map(({ name }) => name).join(' and ') }];
+      return [
+        {
+          bookingId,
+          share,
+          collected,
+          isMine,
+          plots: plots.map(({ number }) => number).join(', '),
+          names: members.map(({ name }) => name).join(' and '),
+        },
+      ];
     });
-    return rows.sort((a, b) => Number(b.isMine) - Number(a.isMine) || Number(a.collected >= a.share) - Number(b.collected >= b.share));
+    return rows.sort(
+      (a, b) => Number(b.isMine) - Number(a.isMine) || Number(a.collected >= a.share) - Number(b.collected >= b.share),
+    );
   },
 });

@@ -35,11 +35,18 @@ export const listDeliveries = query({
   input: z.object({}),
   read: async ({ db, scope, now, today }) => {
     const mine = await holdingsOfMember(db, scope, scope.memberId, today);
-    const deliveries = (await deliveriesOf(db, scope, now)).filter(({ state }) => state !== 'planned' || canRunSociety(scope));
+    const deliveries = (await deliveriesOf(db, scope, now)).filter(
+      ({ state }) => state !== 'planned' || canRunSociety(scope),
+    );
     const rows = await Promise.all(
       deliveries.map(async (delivery) => {
         const bookings = await Promise.all(mine.map(({ id }) => bookingOfHolding(db, scope, delivery.id, id)));
-        return { ...titled(delivery), mine: bookings.filter((booking) => booking !== null && !booking.withdrawn).map((booking) => booking as BookingRecord) };
+        return {
+          ...titled(delivery),
+          mine: bookings
+            .filter((booking) => booking !== null && !booking.withdrawn)
+            .map((booking) => booking as BookingRecord),
+        };
       }),
     );
     return { deliveries: rows, timeZone: scope.timeZone, today };
@@ -122,21 +129,52 @@ export const readQueue = query({
       const holding = booking && holdings.get(booking.holdingId);
       if (!booking || !holding) return [];
       const { asked, needLoads: need, collectedLoads, beyondLoads, gaveUp } = booking;
-      return [{ ...share, bookingId: share.id, holding, asked, need, collectedLoads, beyondLoads, gaveUp, creditBeforeMillionths: credits.get(share.id) ?? 0 }];
+      return [
+        {
+          ...share,
+          bookingId: share.id,
+          holding,
+          asked,
+          need,
+          collectedLoads,
+          beyondLoads,
+          gaveUp,
+          creditBeforeMillionths: credits.get(share.id) ?? 0,
+        },
+      ];
     });
-    const places: Place[] = queueOf(claims.map(({ collected: _, ...claim }) => claim), seed, Math.min(loads, 2000));
+    const places: Place[] = queueOf(
+      claims.map(({ collected: _, ...claim }) => claim),
+      seed,
+      Math.min(loads, 2000),
+    );
     return {
       delivery: titled(delivery),
       today,
       mine: (await holdingsOfMember(db, scope, scope.memberId, today)).map(({ id }) => id),
-      result: { lines, places, ended: result.ended, lotOrder: result.lotOrder, method: result.method, seed, loads, provisional: record === null, canonical: canonicalBookings(deliveryId, frozen) },
+      result: {
+        lines,
+        places,
+        ended: result.ended,
+        lotOrder: result.lotOrder,
+        method: result.method,
+        seed,
+        loads,
+        provisional: record === null,
+        canonical: canonicalBookings(deliveryId, frozen),
+      },
     };
   },
 });
 
-async function holdingsById({ db, scope, today }: ReadContext, bookings: readonly BookingRecord[]): Promise<ReadonlyMap<string, HoldingOnDay>> {
+async function holdingsById(
+  { db, scope, today }: ReadContext,
+  bookings: readonly BookingRecord[],
+): Promise<ReadonlyMap<string, HoldingOnDay>> {
   const booked = new Set(bookings.map(({ holdingId }) => holdingId));
-  return new Map((await holdingsOn(db, scope, today)).filter(({ id }) => booked.has(id)).map((holding) => [holding.id, holding]));
+  return new Map(
+    (await holdingsOn(db, scope, today)).filter(({ id }) => booked.has(id)).map((holding) => [holding.id, holding]),
+  );
 }
 
 /** The secretary's and the gate helper's sheet: every holding, its booking, what it needs, and how it stands. */
@@ -156,8 +194,14 @@ export const readGateList = query({
       society: scope.societyName,
       today,
       runs: canRunSociety(scope),
-      members: (await membersOn(db, scope, today)).filter(({ leftOn }) => !leftOn).map(({ id, name }) => ({ id, name })),
-      rows: holdings.map((holding) => ({ holding, need: needs.get(holding.id)?.loads ?? 0, booking: byHolding.get(holding.id) ?? null })),
+      members: (await membersOn(db, scope, today))
+        .filter(({ leftOn }) => !leftOn)
+        .map(({ id, name }) => ({ id, name })),
+      rows: holdings.map((holding) => ({
+        holding,
+        need: needs.get(holding.id)?.loads ?? 0,
+        booking: byHolding.get(holding.id) ?? null,
+      })),
     };
   },
 });
@@ -173,10 +217,16 @@ export const readCredits = query({
     return Promise.all(
       materials.map(async (key) => {
         const credits = await creditsOf(db, scope, key);
-        const rows = [...credits].filter(([, millionths]) => millionths !== 0).map(([holdingId, millionths]) => ({
-          plots: holdings.get(holdingId)?.plots.map(({ number }) => number).join(', ') ?? 'lapsed',
-          millionths,
-        }));
+        const rows = [...credits]
+          .filter(([, millionths]) => millionths !== 0)
+          .map(([holdingId, millionths]) => ({
+            plots:
+              holdings
+                .get(holdingId)
+                ?.plots.map(({ number }) => number)
+                .join(', ') ?? 'lapsed',
+            millionths,
+          }));
         return { key, name: materialOf(key)?.name ?? key, rows: rows.sort((a, b) => b.millionths - a.millionths) };
       }),
     );

@@ -33,22 +33,54 @@ export const settleDelivery = mutation({
     const collected = claims.map((claim) => ({ ...claim, collected: claim.collected ?? 0 }));
     const { changes, lapsedMillionths } = settle({ loads: delivery.heapLoads ?? 0, claims: collected, lotSeed: seed });
     const holdingOf = new Map(bookings.map(({ id, holdingId }) => [id, holdingId]));
-    const entries = changes.map(({ id, changeMillionths }) => ({ holdingId: holdingOf.get(id) ?? null, changeMillionths }));
-    await writeCredits(tx, scope, { materialKey: delivery.materialKey, deliveryId, code: 'settled', at: now, entries: [...entries, { holdingId: null, changeMillionths: lapsedMillionths }] });
+    const entries = changes.map(({ id, changeMillionths }) => ({
+      holdingId: holdingOf.get(id) ?? null,
+      changeMillionths,
+    }));
+    await writeCredits(tx, scope, {
+      materialKey: delivery.materialKey,
+      deliveryId,
+      code: 'settled',
+      at: now,
+      entries: [...entries, { holdingId: null, changeMillionths: lapsedMillionths }],
+    });
     for (const booking of bookings) await manureBeds(context, delivery, booking);
     await moveDelivery(tx, scope, deliveryId, { state: 'settled', settledAt: now });
-    note({ verb: 'settled', thing: 'delivery', thingId: deliveryId, after: { collected: delivery.collectedLoads, heap: delivery.heapLoads ?? 0, lapsedMillionths } });
+    note({
+      verb: 'settled',
+      thing: 'delivery',
+      thingId: deliveryId,
+      after: { collected: delivery.collectedLoads, heap: delivery.heapLoads ?? 0, lapsedMillionths },
+    });
     return { lapsedMillionths };
   },
 });
 
 // Loads collected for named beds reset their turn, bed by bed in the holder's order.
-async function manureBeds({ tx, scope }: WriteContext, delivery: DeliveryRecord, booking: BookingRecord): Promise<void> {
+async function manureBeds(
+  { tx, scope }: WriteContext,
+  delivery: DeliveryRecord,
+  booking: BookingRecord,
+): Promise<void> {
   if (!materialOf(delivery.materialKey)?.feedsTurns || booking.collectedLoads === 0) return;
   const beds = await bookedBeds(tx, scope, booking.id);
-  const wanted = beds.map(({ dueCm2, ...bed }) => ({ ...bed, wantedG: Math.round((dueCm2 * delivery.rateGPerM2) / 10_000) }));
+  const wanted = beds.map(({ dueCm2, ...bed }) => ({
+    ...bed,
+    wantedG: Math.round((dueCm2 * delivery.rateGPerM2) / 10_000),
+  }));
   const covered = bedsCovered(booking.collectedLoads, delivery.barrowLitres * delivery.densityGPerL, wanted);
   const frames = new Map(beds.map(({ bedId, frameId }) => [bedId, frameId]));
-  const work = { holdingId: booking.holdingId, season: seasonServed(delivery.arrivesOn), doneOn: null, materialKey: delivery.materialKey, loads: null, deliveryId: delivery.id };
-  await createManurings(tx, scope, covered.map(({ bedId, footprint }) => ({ ...work, footprint, frameId: frames.get(bedId) ?? '' })));
+  const work = {
+    holdingId: booking.holdingId,
+    season: seasonServed(delivery.arrivesOn),
+    doneOn: null,
+    materialKey: delivery.materialKey,
+    loads: null,
+    deliveryId: delivery.id,
+  };
+  await createManurings(
+    tx,
+    scope,
+    covered.map(({ bedId, footprint }) => ({ ...work, footprint, frameId: frames.get(bedId) ?? '' })),
+  );
 }

@@ -1,6 +1,12 @@
 import 'server-only';
 import { type BookingRecord, bookingsOf, writeShares } from '@/lib/data/booking';
-import { type DeliveryRecord, lockDelivery, moveDelivery, shareOutRecordOf, unsettledBefore } from '@/lib/data/delivery';
+import {
+  type DeliveryRecord,
+  lockDelivery,
+  moveDelivery,
+  shareOutRecordOf,
+  unsettledBefore,
+} from '@/lib/data/delivery';
 import { canRunSociety } from '@/lib/domain/policy/standing';
 import { type ShareOut, shareOut } from '@/lib/domain/sharing/share-out';
 import { confirmInput, deliveryInput, measureInput } from '@/lib/schemas/deliveries/delivery';
@@ -17,15 +23,27 @@ export const measureHeap = mutation({
   write: async (context, { deliveryId, loads }) => {
     const { tx, scope, note } = context;
     const delivery = await takeStep(context, deliveryId, 'measure');
-    if (loads < delivery.collectedLoads) refuse('measure-below-collected', { field: 'loads', numbers: { collected: delivery.collectedLoads } });
+    if (loads < delivery.collectedLoads)
+      refuse('measure-below-collected', { field: 'loads', numbers: { collected: delivery.collectedLoads } });
     const shared = delivery.state === 'shared' || delivery.state === 'collecting';
     // Shares must fall before the heap does: the database holds the one under the other.
     if (shared && loads < (delivery.heapLoads ?? 0)) await reshare(context, delivery, loads);
     await moveDelivery(tx, scope, deliveryId, { heapLoads: loads, ...(shared ? {} : { state: 'tipped' as const }) });
     if (shared && loads > (delivery.heapLoads ?? 0)) await reshare(context, delivery, loads);
-    note({ verb: 'measured', thing: 'delivery', thingId: deliveryId, before: { loads: delivery.heapLoads }, after: { loads } });
+    note({
+      verb: 'measured',
+      thing: 'delivery',
+      thingId: deliveryId,
+      before: { loads: delivery.heapLoads },
+      after: { loads },
+    });
     if (shared && loads !== delivery.heapLoads)
-      await tellBookers(context, delivery, `${delivery.name} was measured again`, `The heap of “${delivery.name}” was measured again at ${loads} loads, and the shares were worked out again on it. Sign in to see yours.`);
+      await tellBookers(
+        context,
+        delivery,
+        `${delivery.name} was measured again`,
+        `The heap of “${delivery.name}” was measured again at ${loads} loads, and the shares were worked out again on it. Sign in to see yours.`,
+      );
     return { loads };
   },
 });
@@ -41,8 +59,16 @@ export const previewShareOut = mutation({
     await refuseWhileUnsettled(context, delivery);
     if (delivery.lot?.bytesHex) return { deliveryId };
     // Whatever closing time says, booking is over once the bytes are out.
-    await moveDelivery(tx, scope, deliveryId, { lotRevealedAt: now, ...(delivery.heapLoads === null ? { state: 'closed' as const } : {}) });
-    note({ verb: 'lot revealed', thing: 'delivery', thingId: deliveryId, after: { commitment: delivery.lot?.commitment ?? '' } });
+    await moveDelivery(tx, scope, deliveryId, {
+      lotRevealedAt: now,
+      ...(delivery.heapLoads === null ? { state: 'closed' as const } : {}),
+    });
+    note({
+      verb: 'lot revealed',
+      thing: 'delivery',
+      thingId: deliveryId,
+      after: { commitment: delivery.lot?.commitment ?? '' },
+    });
     return { deliveryId };
   },
 });
@@ -61,11 +87,31 @@ export const confirmShareOut = mutation({
     const loads = delivery.heapLoads ?? 0;
     const { claims, frozen, seed } = await frozenClaims(tx, scope, delivery, bookings, null);
     const result = shareOut({ loads, claims, lotSeed: seed });
-    await writeResult(context, bookings, result, new Map(claims.map(({ id, creditMillionths }) => [id, creditMillionths])));
+    await writeResult(
+      context,
+      bookings,
+      result,
+      new Map(claims.map(({ id, creditMillionths }) => [id, creditMillionths])),
+    );
     const { ended, method } = result;
-    await moveDelivery(tx, scope, deliveryId, { state: 'shared', confirmedAt: now, lotRevealedAt: now, shareOutRecord: { loads, frozen: [...frozen], lotSeed: seed, ended: { ...ended }, method: { ...method } } });
-    note({ verb: 'shared out', thing: 'delivery', thingId: deliveryId, after: { loads, claims: bookings.length, ended: { ...ended } } });
-    await tellBookers(context, delivery, `${delivery.name} is shared out`, `“${delivery.name}” is shared out. Sign in to see your share and its reason; collect by ${delivery.collectByOn}.`);
+    await moveDelivery(tx, scope, deliveryId, {
+      state: 'shared',
+      confirmedAt: now,
+      lotRevealedAt: now,
+      shareOutRecord: { loads, frozen: [...frozen], lotSeed: seed, ended: { ...ended }, method: { ...method } },
+    });
+    note({
+      verb: 'shared out',
+      thing: 'delivery',
+      thingId: deliveryId,
+      after: { loads, claims: bookings.length, ended: { ...ended } },
+    });
+    await tellBookers(
+      context,
+      delivery,
+      `${delivery.name} is shared out`,
+      `“${delivery.name}” is shared out. Sign in to see your share and its reason; collect by ${delivery.collectByOn}.`,
+    );
     return { shares: result.shares.length };
   },
 });
@@ -89,11 +135,40 @@ export async function reshare(context: WriteContext, delivery: DeliveryRecord, l
   if (!record) throw new Error('a delivery that was shared out has its record');
   const { claims, seed } = await frozenClaims(tx, scope, delivery, bookings, record);
   const result = shareOut({ loads, claims, lotSeed: seed });
-  await writeResult(context, bookings, result, new Map(claims.map(({ id, creditMillionths }) => [id, creditMillionths])));
-  await moveDelivery(tx, scope, delivery.id, { shareOutRecord: { ...record, frozen: [...record.frozen], method: { ...record.method }, loads, ended: { ...result.ended } } });
+  await writeResult(
+    context,
+    bookings,
+    result,
+    new Map(claims.map(({ id, creditMillionths }) => [id, creditMillionths])),
+  );
+  await moveDelivery(tx, scope, delivery.id, {
+    shareOutRecord: {
+      ...record,
+      frozen: [...record.frozen],
+      method: { ...record.method },
+      loads,
+      ended: { ...result.ended },
+    },
+  });
 }
 
-async function writeResult({ tx, scope }: WriteContext, bookings: readonly BookingRecord[], { shares }: ShareOut, credits: ReadonlyMap<string, number>): Promise<void> {
+async function writeResult(
+  { tx, scope }: WriteContext,
+  bookings: readonly BookingRecord[],
+  { shares }: ShareOut,
+  credits: ReadonlyMap<string, number>,
+): Promise<void> {
   const before = new Map(bookings.map(({ id, share }) => [id, share ?? 0]));
-  await writeShares(tx, scope, shares.map(({ id, share, dueMillionths, reason }) => ({ id, share, dueMillionths, reason, creditBeforeMillionths: credits.get(id) ?? 0 })), before);
+  await writeShares(
+    tx,
+    scope,
+    shares.map(({ id, share, dueMillionths, reason }) => ({
+      id,
+      share,
+      dueMillionths,
+      reason,
+      creditBeforeMillionths: credits.get(id) ?? 0,
+    })),
+    before,
+  );
 }

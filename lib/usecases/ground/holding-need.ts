@@ -24,7 +24,7 @@ export type Dressing = {
 };
 
 /** One bed, or a plot with no beds drawn, and what it asks for. */
-export type NeedLine = {
+type NeedLine = {
   readonly id: string;
   readonly kind: 'bed' | 'plot';
   readonly label: string;
@@ -53,7 +53,10 @@ export function seasonServed(day: CalendarDate): number {
 
 /** What a holding's plots need for a season, bed by bed, with the reasons. A material that feeds no turns is not needed. */
 export async function needOfPlots(
-  db: Db, scope: Scope, plotIds: readonly string[], given: { season: number; day: CalendarDate; dressing: Dressing },
+  db: Db,
+  scope: Scope,
+  plotIds: readonly string[],
+  given: { season: number; day: CalendarDate; dressing: Dressing },
 ): Promise<HoldingNeed> {
   const needs = await needsByHolding(db, scope, [{ id: 'one', plotIds }], given);
   const one = needs.get('one');
@@ -63,12 +66,18 @@ export async function needOfPlots(
 
 /** The same for many holdings at once, with a handful of queries whatever their number. */
 export async function needsByHolding(
-  db: Db, scope: Scope, holdings: readonly { id: string; plotIds: readonly string[] }[],
+  db: Db,
+  scope: Scope,
+  holdings: readonly { id: string; plotIds: readonly string[] }[],
   given: { season: number; day: CalendarDate; dressing: Dressing },
 ): Promise<ReadonlyMap<string, HoldingNeed>> {
   const { season, day, dressing } = given;
   const ids = holdings.flatMap(({ plotIds }) => plotIds);
-  const [plots, beds, crops] = await Promise.all([plotsOn(db, scope, day, { ids }), bedsStanding(db, scope, day, day, ids), cropsOf(db, scope)]);
+  const [plots, beds, crops] = await Promise.all([
+    plotsOn(db, scope, day, { ids }),
+    bedsStanding(db, scope, day, day, ids),
+    cropsOf(db, scope),
+  ]);
   const frameIds = [...new Set([...plots, ...beds].map(({ frameId }) => frameId))];
   const [planted, manurings] = await Promise.all([
     plantingsIn(db, scope, crops, { from: season, to: season }, frameIds),
@@ -86,24 +95,56 @@ export async function needsByHolding(
         .map(({ footprint, cropKey }) => ({ footprint, takesManure: crops.get(cropKey)?.takesManure ?? false })),
     });
   const linesOf = (plotIds: readonly string[]) =>
-    plots.filter(({ id }) => plotIds.includes(id)).flatMap((plot): Omit<NeedLine, 'massG' | 'assumedG'>[] => {
-      const own = beds.filter(({ plotId }) => plotId === plot.id);
-      const place = { plotNumber: plot.number, frameId: plot.frameId };
-      if (own.length)
-        return own.map(({ id, name, footprint, frameId }) => ({
-          ...place, frameId, id, kind: 'bed', label: name, footprint, areaCm2: areaCm2(footprint), turn: turn(frameId, footprint),
-        }));
-      const unlogged = cultivableCm2(plot.areaCm2, dressing.cultivableSharePercent);
-      const turnOfPlot: Turn = { dueCm2: 0, unloggedCm2: unlogged, notDueCm2: 0, intervalYears: dressing.intervalYears, reasons: [{ code: 'unlogged', areaCm2: unlogged }] };
-      return [{ ...place, id: plot.id, kind: 'plot', label: plot.number, footprint: null, areaCm2: unlogged, turn: turnOfPlot }];
-    });
+    plots
+      .filter(({ id }) => plotIds.includes(id))
+      .flatMap((plot): Omit<NeedLine, 'massG' | 'assumedG'>[] => {
+        const own = beds.filter(({ plotId }) => plotId === plot.id);
+        const place = { plotNumber: plot.number, frameId: plot.frameId };
+        if (own.length)
+          return own.map(({ id, name, footprint, frameId }) => ({
+            ...place,
+            frameId,
+            id,
+            kind: 'bed',
+            label: name,
+            footprint,
+            areaCm2: areaCm2(footprint),
+            turn: turn(frameId, footprint),
+          }));
+        const unlogged = cultivableCm2(plot.areaCm2, dressing.cultivableSharePercent);
+        const turnOfPlot: Turn = {
+          dueCm2: 0,
+          unloggedCm2: unlogged,
+          notDueCm2: 0,
+          intervalYears: dressing.intervalYears,
+          reasons: [{ code: 'unlogged', areaCm2: unlogged }],
+        };
+        return [
+          {
+            ...place,
+            id: plot.id,
+            kind: 'plot',
+            label: plot.number,
+            footprint: null,
+            areaCm2: unlogged,
+            turn: turnOfPlot,
+          },
+        ];
+      });
   return new Map(
     holdings.map(({ id, plotIds }) => {
       const lines = linesOf(plotIds);
       const need = needOf(feeds ? lines.map((line) => ({ id: line.id, ...line.turn })) : [], dressing);
       const weights = new Map(need.grounds.map((ground) => [ground.id, ground]));
-      const weighed = lines.map((line) => ({ ...line, massG: weights.get(line.id)?.massG ?? 0, assumedG: weights.get(line.id)?.assumedG ?? 0 }));
-      return [id, { season, loads: need.loads, barrowLoadG: need.barrowLoadG, rateGPerM2: dressing.rateGPerM2, lines: weighed }];
+      const weighed = lines.map((line) => ({
+        ...line,
+        massG: weights.get(line.id)?.massG ?? 0,
+        assumedG: weights.get(line.id)?.assumedG ?? 0,
+      }));
+      return [
+        id,
+        { season, loads: need.loads, barrowLoadG: need.barrowLoadG, rateGPerM2: dressing.rateGPerM2, lines: weighed },
+      ];
     }),
   );
 }

@@ -23,27 +23,65 @@ export const importPlantings = mutation({
   write: async (context, { plotId, table }) => {
     const { tx, scope, today, note } = context;
     const open = await openPlot({ db: tx, scope, today }, plotId);
-    const [crops, settings, beds] = await Promise.all([cropsOf(tx, scope), settingsOn(tx, scope, today), bedsStanding(tx, scope, today, today, [plotId])]);
-    const keys = new Map([...crops.values()].flatMap(({ key, name }) => [[key, key], [name.toLowerCase(), key]] as const).concat([['bare', 'bare']]));
+    const [crops, settings, beds] = await Promise.all([
+      cropsOf(tx, scope),
+      settingsOn(tx, scope, today),
+      bedsStanding(tx, scope, today, today, [plotId]),
+    ]);
+    const keys = new Map(
+      [...crops.values()]
+        .flatMap(
+          ({ key, name }) =>
+            [
+              [key, key],
+              [name.toLowerCase(), key],
+            ] as const,
+        )
+        .concat([['bare', 'bare']]),
+    );
     const { rows, faults } = readPlantingsCsv(table);
     const read = rows.map((row): NewPlanting | { faults: CsvFault[] } => {
       const bed = beds.find(({ name }) => name.toLowerCase() === row.bed.toLowerCase());
       const cropKey = keys.get(row.crop.toLowerCase());
       const found = [
-        ...(bed ? [] : [{ line: row.line, column: 'bed', reason: `There is no bed ${row.bed} on this plot. It has ${beds.map(({ name }) => name).join(', ') || 'none'}.` }]),
+        ...(bed
+          ? []
+          : [
+              {
+                line: row.line,
+                column: 'bed',
+                reason: `There is no bed ${row.bed} on this plot. It has ${beds.map(({ name }) => name).join(', ') || 'none'}.`,
+              },
+            ]),
         ...(cropKey ? [] : [{ line: row.line, column: 'crop', reason: `There is no crop called ${row.crop}.` }]),
       ];
       if (!bed || !cropKey) return { faults: found };
       return refusedAsFault(row, () => ({
-        bedId: bed.id, frameId: bed.frameId, holdingId: open.holding?.id ?? null, cropKey, variety: row.variety, notes: null, ...daysOf(row),
+        bedId: bed.id,
+        frameId: bed.frameId,
+        holdingId: open.holding?.id ?? null,
+        cropKey,
+        variety: row.variety,
+        notes: null,
+        ...daysOf(row),
         footprint: partOf(bed.footprint, row, scope.units),
         ...withPlanned(seasonsFor({ season: row.season, ...daysOf(row) }, crops.get(cropKey), settings, today), today),
       }));
     });
     const all = [...faults, ...read.flatMap((row) => ('faults' in row ? row.faults : []))];
-    if (all.length) throw new Refused([{ code: 'plantings-faults', numbers: { count: all.length } }, ...all.slice(0, 50).map(wordsForFault)]);
+    if (all.length)
+      throw new Refused([
+        { code: 'plantings-faults', numbers: { count: all.length } },
+        ...all.slice(0, 50).map(wordsForFault),
+      ]);
     const ids = await createPlantings(tx, scope, read as NewPlanting[]);
-    note({ verb: 'imported', thing: 'planting', thingId: null, ...forHolding(context, open), after: { plot: open.plot.number, count: ids.length } });
+    note({
+      verb: 'imported',
+      thing: 'planting',
+      thingId: null,
+      ...forHolding(context, open),
+      after: { plot: open.plot.number, count: ids.length },
+    });
     return { recorded: ids.length };
   },
 });
@@ -63,6 +101,12 @@ function refusedAsFault<T extends object>(row: PlantingRow, work: () => T): T | 
     return work();
   } catch (error) {
     if (!(error instanceof Refused)) throw error;
-    return { faults: error.refusals.map(({ field = 'season' }) => ({ line: row.line, column: columnOf[field] ?? field, reason: 'This does not fit the bed, the days or the seasons that can be recorded.' })) };
+    return {
+      faults: error.refusals.map(({ field = 'season' }) => ({
+        line: row.line,
+        column: columnOf[field] ?? field,
+        reason: 'This does not fit the bed, the days or the seasons that can be recorded.',
+      })),
+    };
   }
 }

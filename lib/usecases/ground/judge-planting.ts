@@ -45,7 +45,8 @@ export const judgePlanting = query({
     const seasons = { from: input.season - longestBreak(settings), to: input.season - 1 };
     const history = await plantingsIn(db, scope, crops, seasons, frameIds);
     const rules = rotationSettings(settings);
-    const at = (frameId: string, ground: Footprint) => judgeAt(history, rules, frameId, ground, judgedGroups(crop), input.season);
+    const at = (frameId: string, ground: Footprint) =>
+      judgeAt(history, rules, frameId, ground, judgedGroups(crop), input.season);
     const judgement = at(open.bed.frameId, footprint);
     const isShort = judgement.verdict === 'short';
     const keeps = (frameId: string, ground: Footprint) => at(frameId, ground).verdict === 'kept';
@@ -57,22 +58,48 @@ export const judgePlanting = query({
       verdict: judgement.verdict,
       areas: judgement.areas,
       findings: nameFindings(judgement.findings, (key) => crops.get(key)?.name ?? key),
-      moveToCm: isShort ? moveAlong(open.bed.footprint, footprint, history, (ground) => keeps(open.bed.frameId, ground)) : null,
-      otherBeds: isShort ? beds.filter((bed) => keeps(bed.frameId, bed.footprint)).map(({ id, name }) => ({ id, name })) : [],
+      moveToCm: isShort
+        ? moveAlong(open.bed.footprint, footprint, history, (ground) => keeps(open.bed.frameId, ground))
+        : null,
+      otherBeds: isShort
+        ? beds.filter((bed) => keeps(bed.frameId, bed.footprint)).map(({ id, name }) => ({ id, name }))
+        : [],
     };
   },
 });
 
-function judgeAt(history: readonly PlantingRecord[], settings: RotationSettings, frameId: string, footprint: Footprint, hostGroups: readonly string[], season: number) {
-  return judge({ proposal: { footprint, hostGroups, season }, history: history.filter((one) => one.frameId === frameId), settings });
+function judgeAt(
+  history: readonly PlantingRecord[],
+  settings: RotationSettings,
+  frameId: string,
+  footprint: Footprint,
+  hostGroups: readonly string[],
+  season: number,
+) {
+  return judge({
+    proposal: { footprint, hostGroups, season },
+    history: history.filter((one) => one.frameId === frameId),
+    settings,
+  });
 }
 
 // The places worth trying: where something that stood there ends or begins.
-function moveAlong(bed: Footprint, part: Footprint, history: readonly PlantingRecord[], keeps: (ground: Footprint) => boolean): number | null {
+function moveAlong(
+  bed: Footprint,
+  part: Footprint,
+  history: readonly PlantingRecord[],
+  keeps: (ground: Footprint) => boolean,
+): number | null {
   const last = bed.yCm + bed.lengthCm - part.lengthCm;
-  const edges = history.filter(({ footprint }) => overlap(footprint, bed)).flatMap(({ footprint: { yCm, lengthCm } }) => [yCm + lengthCm, yCm - part.lengthCm]);
-  const places = [...new Set([bed.yCm, last, ...edges])].filter((yCm) => yCm >= bed.yCm && yCm <= last && yCm !== part.yCm);
-  const kept = places.sort((a, b) => Math.abs(a - part.yCm) - Math.abs(b - part.yCm)).find((yCm) => keeps({ ...part, yCm }));
+  const edges = history
+    .filter(({ footprint }) => overlap(footprint, bed))
+    .flatMap(({ footprint: { yCm, lengthCm } }) => [yCm + lengthCm, yCm - part.lengthCm]);
+  const places = [...new Set([bed.yCm, last, ...edges])].filter(
+    (yCm) => yCm >= bed.yCm && yCm <= last && yCm !== part.yCm,
+  );
+  const kept = places
+    .sort((a, b) => Math.abs(a - part.yCm) - Math.abs(b - part.yCm))
+    .find((yCm) => keeps({ ...part, yCm }));
   return kept === undefined ? null : kept - bed.yCm;
 }
 

@@ -21,17 +21,36 @@ export const addBeds = mutation({
     await lockPlot(tx, scope, open.plot.id);
     const from = input.from ?? today;
     const standing = await bedsOnGround(tx, scope, open.plot.frameId, from);
-    const beds = laidOut(input, standing.map(({ footprint }) => footprint), scope.units);
+    const beds = laidOut(
+      input,
+      standing.map(({ footprint }) => footprint),
+      scope.units,
+    );
     const names = input.count === 1 ? [input.name] : beds.map((_, at) => `${input.name} ${at + 1}`);
     for (const [at, footprint] of beds.entries()) {
-      const others = [...standing, ...beds.slice(0, at).map((one, nth) => ({ ...emptyBed, name: names[nth] ?? '', footprint: one }))];
-      if (standing.some(({ name, plotId }) => plotId === open.plot.id && name === names[at])) refuse('bed-name-taken', { field: 'name', numbers: { name: names[at] ?? '' } });
+      const others = [
+        ...standing,
+        ...beds.slice(0, at).map((one, nth) => ({ ...emptyBed, name: names[nth] ?? '', footprint: one })),
+      ];
+      if (standing.some(({ name, plotId }) => plotId === open.plot.id && name === names[at]))
+        refuse('bed-name-taken', { field: 'name', numbers: { name: names[at] ?? '' } });
       checkPlace(footprint, open.plot, others);
     }
     const typed = { width: input.width, length: input.length, x: input.x, y: input.y };
     const place = { plotId: open.plot.id, frameId: open.plot.frameId, fromOn: from, typed };
-    const ids = await createBeds(tx, scope, beds.map((footprint, at) => ({ ...place, footprint, name: names[at] ?? '' })));
-    for (const [at, id] of ids.entries()) note({ verb: 'added', thing: 'bed', thingId: id, ...forHolding(context, open), after: { name: names[at] ?? '', ...beds[at] } });
+    const ids = await createBeds(
+      tx,
+      scope,
+      beds.map((footprint, at) => ({ ...place, footprint, name: names[at] ?? '' })),
+    );
+    for (const [at, id] of ids.entries())
+      note({
+        verb: 'added',
+        thing: 'bed',
+        thingId: id,
+        ...forHolding(context, open),
+        after: { name: names[at] ?? '', ...beds[at] },
+      });
     return { bedIds: ids };
   },
 });
@@ -54,7 +73,10 @@ function laidOut(typed: Typed, standing: readonly Footprint[], units: 'metric' |
     },
     units,
   );
-  const edges = (nth: number): { x: TenthMm; y: TenthMm; width: TenthMm; length: TenthMm } => ({ ...read, y: read.y + nth * (read.length + read.gap) });
+  const edges = (nth: number): { x: TenthMm; y: TenthMm; width: TenthMm; length: TenthMm } => ({
+    ...read,
+    y: read.y + nth * (read.length + read.gap),
+  });
   if (read.width < 1000) refuse('bed-too-small', { field: 'width', numbers: { least: 10 } });
   if (read.length < 1000) refuse('bed-too-small', { field: 'length', numbers: { least: 10 } });
   return Array.from({ length: typed.count }, (_, nth) => footprintOfEdges(edges(nth)));
@@ -71,15 +93,25 @@ export const changeBed = mutation({
     if (open.bed.retiredOn) refuse('bed-retired', { numbers: { name: open.bed.name } });
     await lockPlot(tx, scope, open.plot.id);
     const others = (await bedsOnGround(tx, scope, open.bed.frameId, today)).filter(({ id }) => id !== open.bed.id);
-    if (others.some(({ name, plotId }) => plotId === open.plot.id && name === input.name)) refuse('bed-name-taken', { field: 'name', numbers: { name: input.name } });
+    if (others.some(({ name, plotId }) => plotId === open.plot.id && name === input.name))
+      refuse('bed-name-taken', { field: 'name', numbers: { name: input.name } });
     const [footprint = open.bed.footprint] = laidOut({ ...input, count: 1, gap: '' }, [], scope.units);
     const isSame = JSON.stringify(footprint) === JSON.stringify(open.bed.footprint);
     const before = { name: open.bed.name, ...open.bed.footprint };
     if (isSame) await renameBed(tx, scope, open.bed.id, input.name);
     else checkPlace(footprint, open.plot, others);
     const typed = { width: input.width, length: input.length, x: input.x, y: input.y };
-    const bedId = isSame ? open.bed.id : await replaceBed(context, open, [open.bed.id], { name: input.name, footprint, typed }, today);
-    note({ verb: 'changed', thing: 'bed', thingId: bedId, ...forHolding(context, open), before, after: { name: input.name, ...footprint } });
+    const bedId = isSame
+      ? open.bed.id
+      : await replaceBed(context, open, [open.bed.id], { name: input.name, footprint, typed }, today);
+    note({
+      verb: 'changed',
+      thing: 'bed',
+      thingId: bedId,
+      ...forHolding(context, open),
+      before,
+      after: { name: input.name, ...footprint },
+    });
     return { bedId };
   },
 });
@@ -94,7 +126,14 @@ export const retireBed = mutation({
     const open = await openBed({ db: tx, scope, today }, bedId);
     if (open.bed.retiredOn) refuse('bed-retired', { numbers: { name: open.bed.name } });
     await writeRetired(tx, scope, bedId, from < open.bed.fromOn ? open.bed.fromOn : from);
-    note({ verb: 'retired', thing: 'bed', thingId: bedId, ...forHolding(context, open), before: { name: open.bed.name }, after: { from } });
+    note({
+      verb: 'retired',
+      thing: 'bed',
+      thingId: bedId,
+      ...forHolding(context, open),
+      before: { name: open.bed.name },
+      after: { from },
+    });
     return { plotId: open.plot.id };
   },
 });
@@ -117,9 +156,19 @@ export const splitBed = mutation({
     const from = input.from < open.bed.fromOn ? open.bed.fromOn : input.from;
     await writeRetired(tx, scope, open.bed.id, from);
     const place = { plotId: open.plot.id, frameId: open.bed.frameId, fromOn: from, typed: null };
-    const ids = await createBeds(tx, scope, [{ ...place, name: input.firstName, footprint: parts[0] }, { ...place, name: input.secondName, footprint: parts[1] }]);
+    const ids = await createBeds(tx, scope, [
+      { ...place, name: input.firstName, footprint: parts[0] },
+      { ...place, name: input.secondName, footprint: parts[1] },
+    ]);
     for (const id of ids) await noteBedLineage(tx, scope, [open.bed.id], id, from);
-    note({ verb: 'split', thing: 'bed', thingId: open.bed.id, ...forHolding(context, open), before: { name: open.bed.name }, after: { into: ids, from } });
+    note({
+      verb: 'split',
+      thing: 'bed',
+      thingId: open.bed.id,
+      ...forHolding(context, open),
+      before: { name: open.bed.name },
+      after: { into: ids, from },
+    });
     return { bedIds: ids };
   },
 });
@@ -134,18 +183,36 @@ export const joinBeds = mutation({
     const open = await openBed({ db: tx, scope, today }, input.bedId);
     const other = await openBed({ db: tx, scope, today }, input.otherId);
     await lockPlot(tx, scope, open.plot.id);
-    const joined = open.bed.frameId === other.bed.frameId ? joinFootprints(open.bed.footprint, other.bed.footprint) : null;
-    if (!joined || open.bed.retiredOn || other.bed.retiredOn || open.plot.id !== other.plot.id) refuse('beds-do-not-join', { field: 'otherId' });
+    const joined =
+      open.bed.frameId === other.bed.frameId ? joinFootprints(open.bed.footprint, other.bed.footprint) : null;
+    if (!joined || open.bed.retiredOn || other.bed.retiredOn || open.plot.id !== other.plot.id)
+      refuse('beds-do-not-join', { field: 'otherId' });
     const from = [input.from, open.bed.fromOn, other.bed.fromOn].sort().at(-1) ?? input.from;
-    const bedId = await replaceBed(context, open, [open.bed.id, other.bed.id], { name: input.name, footprint: joined, typed: null }, from);
-    note({ verb: 'joined', thing: 'bed', thingId: bedId, ...forHolding(context, open), before: { beds: [open.bed.name, other.bed.name] }, after: { name: input.name, from } });
+    const bedId = await replaceBed(
+      context,
+      open,
+      [open.bed.id, other.bed.id],
+      { name: input.name, footprint: joined, typed: null },
+      from,
+    );
+    note({
+      verb: 'joined',
+      thing: 'bed',
+      thingId: bedId,
+      ...forHolding(context, open),
+      before: { beds: [open.bed.name, other.bed.name] },
+      after: { name: input.name, from },
+    });
     return { bedId };
   },
 });
 
 async function replaceBed(
-  { tx, scope }: WriteContext, { plot }: OpenPlot, oldIds: readonly string[],
-  bed: { name: string; footprint: Footprint; typed: Record<string, string> | null }, from: WriteContext['today'],
+  { tx, scope }: WriteContext,
+  { plot }: OpenPlot,
+  oldIds: readonly string[],
+  bed: { name: string; footprint: Footprint; typed: Record<string, string> | null },
+  from: WriteContext['today'],
 ): Promise<string> {
   for (const id of oldIds) await writeRetired(tx, scope, id, from);
   const [id = ''] = await createBeds(tx, scope, [{ ...bed, plotId: plot.id, frameId: plot.frameId, fromOn: from }]);
@@ -154,6 +221,9 @@ async function replaceBed(
 }
 
 /** Whom a change was for, when somebody else made it. */
-export function forHolding({ scope }: Pick<WriteContext, 'scope'>, { holding }: Pick<OpenPlot, 'holding'>): { forHoldingId?: string } {
+export function forHolding(
+  { scope }: Pick<WriteContext, 'scope'>,
+  { holding }: Pick<OpenPlot, 'holding'>,
+): { forHoldingId?: string } {
   return holding && !holding.memberIds.includes(scope.memberId) ? { forHoldingId: holding.id } : {};
 }

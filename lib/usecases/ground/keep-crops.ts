@@ -13,7 +13,9 @@ export const listCrops = query({
   input: z.object({}),
   read: async ({ db, scope }) => {
     const [crops, own] = await Promise.all([cropsOf(db, scope), ownCropKeys(db, scope)]);
-    return [...crops.values()].map((crop) => ({ ...crop, own: own.has(crop.key) })).sort((a, b) => a.name.localeCompare(b.name, 'en-GB'));
+    return [...crops.values()]
+      .map((crop) => ({ ...crop, own: own.has(crop.key) }))
+      .sort((a, b) => a.name.localeCompare(b.name, 'en-GB'));
   },
 });
 
@@ -26,12 +28,24 @@ export const saveCrop = mutation({
     const crops = await cropsOf(tx, scope);
     const key = typedKey ?? crop.name.toLowerCase().replaceAll(/[^\p{L}\p{N}]+/gu, '-');
     const before = crops.get(key);
-    const twin = [...crops.values()].find((one) => one.key !== key && one.name.toLowerCase() === crop.name.toLowerCase());
+    const twin = [...crops.values()].find(
+      (one) => one.key !== key && one.name.toLowerCase() === crop.name.toLowerCase(),
+    );
     if (twin || (before && !typedKey)) refuse('crop-name-taken', { field: 'name', numbers: { name: crop.name } });
     const hostGroups = hostGroup ? [hostGroup] : [];
     await writeCrop(tx, scope, { ...crop, key, hostGroups });
-    const facts = (one: { cropGroup: string; hostGroups: readonly string[]; takesManure: boolean }) => ({ group: one.cropGroup, hosts: [...one.hostGroups], takesManure: one.takesManure });
-    note({ verb: before ? 'changed' : 'added', thing: 'crop', thingId: null, before: before ? facts(before) : null, after: { key, ...facts({ ...crop, hostGroups }) } });
+    const facts = (one: { cropGroup: string; hostGroups: readonly string[]; takesManure: boolean }) => ({
+      group: one.cropGroup,
+      hosts: [...one.hostGroups],
+      takesManure: one.takesManure,
+    });
+    note({
+      verb: before ? 'changed' : 'added',
+      thing: 'crop',
+      thingId: null,
+      before: before ? facts(before) : null,
+      after: { key, ...facts({ ...crop, hostGroups }) },
+    });
     return { key };
   },
 });

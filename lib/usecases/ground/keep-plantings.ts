@@ -7,7 +7,13 @@ import { settingsOn } from '@/lib/data/setting';
 import { materialOf } from '@/lib/domain/catalogue/materials';
 import { overlap } from '@/lib/domain/ground/footprint';
 import { canEnter } from '@/lib/domain/policy/standing';
-import { fillGridInput, logManuringInput, recordPlantingInput, retireManuringInput, retirePlantingInput } from '@/lib/schemas/ground/planting';
+import {
+  fillGridInput,
+  logManuringInput,
+  recordPlantingInput,
+  retireManuringInput,
+  retirePlantingInput,
+} from '@/lib/schemas/ground/planting';
 import { mutation } from '../operation';
 import { NotFound, refuse } from '../refusal';
 import { forHolding } from './keep-beds';
@@ -32,13 +38,33 @@ export const recordPlanting = mutation({
     const footprint = partOf(open.bed.footprint, input, scope.units);
     const planned = seasons.firstSeason > Number(today.slice(0, 4));
     const planting: NewPlanting = {
-      bedId, cropKey, variety, sownOn, plantedOn, clearedOn, notes, footprint, planned, ...seasons,
+      bedId,
+      cropKey,
+      variety,
+      sownOn,
+      plantedOn,
+      clearedOn,
+      notes,
+      footprint,
+      planned,
+      ...seasons,
       frameId: open.bed.frameId,
       holdingId: open.holding?.id ?? null,
     };
     const [id = ''] = await createPlantings(tx, scope, [planting]);
-    const facts = (one: { cropKey: string; firstSeason: number; footprint: object }) => ({ crop: one.cropKey, season: one.firstSeason, ...one.footprint });
-    note({ verb: before ? 'corrected' : 'recorded', thing: 'planting', thingId: id, ...forHolding(context, open), before: before && facts(before), after: facts(planting) });
+    const facts = (one: { cropKey: string; firstSeason: number; footprint: object }) => ({
+      crop: one.cropKey,
+      season: one.firstSeason,
+      ...one.footprint,
+    });
+    note({
+      verb: before ? 'corrected' : 'recorded',
+      thing: 'planting',
+      thingId: id,
+      ...forHolding(context, open),
+      before: before && facts(before),
+      after: facts(planting),
+    });
     return { plantingId: id, bedId, firstSeason: seasons.firstSeason };
   },
 });
@@ -54,7 +80,13 @@ export const retirePlanting = mutation({
     if (!planting) throw new NotFound();
     const open = await openBed({ db: tx, scope, today }, planting.bedId);
     await retirePlantings(tx, scope, [planting.id], now);
-    note({ verb: 'taken back', thing: 'planting', thingId: planting.id, ...forHolding(context, open), before: { crop: planting.cropKey, season: planting.firstSeason } });
+    note({
+      verb: 'taken back',
+      thing: 'planting',
+      thingId: planting.id,
+      ...forHolding(context, open),
+      before: { crop: planting.cropKey, season: planting.firstSeason },
+    });
     return { bedId: planting.bedId };
   },
 });
@@ -74,28 +106,66 @@ export const fillGrid = mutation({
     const beds = new Map((await bedsStanding(tx, scope, today, today, [plotId])).map((bed) => [bed.id, bed]));
     const years = cells.map(({ season }) => season);
     const frames = [...new Set([...beds.values()].map(({ frameId }) => frameId))];
-    const standing = years.length ? await plantingsIn(tx, scope, crops, { from: Math.min(...years), to: Math.max(...years) }, frames) : [];
-    const filled = cells.filter(({ cropKey }) => cropKey !== '').flatMap(({ bedId, season, cropKey }) => {
-      const bed = beds.get(bedId);
-      if (!bed) throw new NotFound();
-      const crop = cropOrBare(crops, cropKey);
-      const here = standing.filter((one) => one.frameId === bed.frameId && one.firstSeason <= season && one.lastSeason >= season && overlap(one.footprint, bed.footprint));
-      if (here.length > 1 || here[0]?.cropKey === cropKey) return [];
-      const seasons = seasonsFor({ season, sownOn: null, plantedOn: null, clearedOn: null }, crop ?? undefined, settings, today);
-      const planting: NewPlanting = {
-        bedId, cropKey, variety: null, sownOn: null, plantedOn: null, clearedOn: null, notes: null, ...seasons,
-        frameId: bed.frameId,
-        footprint: bed.footprint,
-        holdingId: open.holding?.id ?? null,
-        planned: seasons.firstSeason > Number(today.slice(0, 4)),
-      };
-      return [{ planting, before: here[0] ?? null }];
-    });
-    await retirePlantings(tx, scope, filled.flatMap(({ before }) => (before ? [before.id] : [])), now);
-    const ids = await createPlantings(tx, scope, filled.map(({ planting }) => planting));
+    const standing = years.length
+      ? await plantingsIn(tx, scope, crops, { from: Math.min(...years), to: Math.max(...years) }, frames)
+      : [];
+    const filled = cells
+      .filter(({ cropKey }) => cropKey !== '')
+      .flatMap(({ bedId, season, cropKey }) => {
+        const bed = beds.get(bedId);
+        if (!bed) throw new NotFound();
+        const crop = cropOrBare(crops, cropKey);
+        const here = standing.filter(
+          (one) =>
+            one.frameId === bed.frameId &&
+            one.firstSeason <= season &&
+            one.lastSeason >= season &&
+            overlap(one.footprint, bed.footprint),
+        );
+        if (here.length > 1 || here[0]?.cropKey === cropKey) return [];
+        const seasons = seasonsFor(
+          { season, sownOn: null, plantedOn: null, clearedOn: null },
+          crop ?? undefined,
+          settings,
+          today,
+        );
+        const planting: NewPlanting = {
+          bedId,
+          cropKey,
+          variety: null,
+          sownOn: null,
+          plantedOn: null,
+          clearedOn: null,
+          notes: null,
+          ...seasons,
+          frameId: bed.frameId,
+          footprint: bed.footprint,
+          holdingId: open.holding?.id ?? null,
+          planned: seasons.firstSeason > Number(today.slice(0, 4)),
+        };
+        return [{ planting, before: here[0] ?? null }];
+      });
+    await retirePlantings(
+      tx,
+      scope,
+      filled.flatMap(({ before }) => (before ? [before.id] : [])),
+      now,
+    );
+    const ids = await createPlantings(
+      tx,
+      scope,
+      filled.map(({ planting }) => planting),
+    );
     for (const [at, { planting, before }] of filled.entries()) {
       const after = { crop: planting.cropKey, season: planting.firstSeason, bed: beds.get(planting.bedId)?.name ?? '' };
-      note({ verb: before ? 'corrected' : 'recorded', thing: 'planting', thingId: ids[at] ?? null, ...forHolding(context, open), before: before && { crop: before.cropKey, season: before.firstSeason }, after });
+      note({
+        verb: before ? 'corrected' : 'recorded',
+        thing: 'planting',
+        thingId: ids[at] ?? null,
+        ...forHolding(context, open),
+        before: before && { crop: before.cropKey, season: before.firstSeason },
+        after,
+      });
     }
     return { recorded: filled.length };
   },
@@ -112,10 +182,26 @@ export const logManuring = mutation({
     const { season, doneOn, loads } = input;
     const materialKey = input.materialKey && materialOf(input.materialKey) ? input.materialKey : null;
     const footprint = partOf(open.bed.footprint, input, scope.units);
-    const manuring = { season, doneOn, loads, materialKey, footprint, frameId: open.bed.frameId, holdingId: open.holding?.id ?? null, deliveryId: null };
-    if (season > Number(today.slice(0, 4)) + 1) refuse('season-out-of-range', { field: 'season', numbers: { least: 1900, most: Number(today.slice(0, 4)) + 1 } });
+    const manuring = {
+      season,
+      doneOn,
+      loads,
+      materialKey,
+      footprint,
+      frameId: open.bed.frameId,
+      holdingId: open.holding?.id ?? null,
+      deliveryId: null,
+    };
+    if (season > Number(today.slice(0, 4)) + 1)
+      refuse('season-out-of-range', { field: 'season', numbers: { least: 1900, most: Number(today.slice(0, 4)) + 1 } });
     await createManurings(tx, scope, [manuring]);
-    note({ verb: 'manured', thing: 'bed', thingId: open.bed.id, ...forHolding(context, open), after: { season, loads, ...footprint } });
+    note({
+      verb: 'manured',
+      thing: 'bed',
+      thingId: open.bed.id,
+      ...forHolding(context, open),
+      after: { season, loads, ...footprint },
+    });
     return { bedId: open.bed.id };
   },
 });
@@ -130,7 +216,13 @@ export const retireManuring = mutation({
     const open = await openBed({ db: tx, scope, today }, bedId);
     const row = await takeBackManuring(tx, scope, workId, now);
     if (!row || row.frameId !== open.bed.frameId) throw new NotFound();
-    note({ verb: 'manuring taken back', thing: 'bed', thingId: bedId, ...forHolding(context, open), before: { season: row.season, loads: row.loads } });
+    note({
+      verb: 'manuring taken back',
+      thing: 'bed',
+      thingId: bedId,
+      ...forHolding(context, open),
+      before: { season: row.season, loads: row.loads },
+    });
     return { bedId };
   },
 });

@@ -11,12 +11,15 @@ import { parseLength, type TenthMm, type Units } from '@/lib/domain/quantity/len
 import { type Refusal, Refused, refuse } from '../refusal';
 
 /** Narrower is no bed but a row; common practice. */
-export const leastBedCm = 10;
+const leastBedCm = 10;
 
 type Field = { readonly field: string; readonly what: string; readonly text: string };
 
 /** Read several typed lengths, and refuse them together, each beside its field. */
-export function readLengths<Keys extends string>(fields: Readonly<Record<Keys, Field>>, units: Units): Record<Keys, TenthMm> {
+export function readLengths<Keys extends string>(
+  fields: Readonly<Record<Keys, Field>>,
+  units: Units,
+): Record<Keys, TenthMm> {
   const refusals: Refusal[] = [];
   const read = Object.entries<Field>(fields).map(([key, { field, what, text }]) => {
     const length = parseLength(text, units);

@@ -30,7 +30,10 @@ type Days = { sownOn: CalendarDate | null; plantedOn: CalendarDate | null; clear
 
 /** The seasons that a planting counts for: by its days where given, else the season that was named. */
 export function seasonsFor(
-  given: Days & { season: number | null }, crop: Crop | undefined, settings: SettingValues, today: CalendarDate,
+  given: Days & { season: number | null },
+  crop: Crop | undefined,
+  settings: SettingValues,
+  today: CalendarDate,
 ): { firstSeason: number; lastSeason: number } {
   const { season, ...days } = given;
   const begun = [days.sownOn, days.plantedOn].filter((one) => one !== null).sort()[0];
@@ -43,12 +46,16 @@ export function seasonsFor(
 }
 
 // Rhubarb holds its ground until it is cleared.
-function withStanding(seasons: { firstSeason: number; lastSeason: number }, crop: Crop | undefined, { clearedOn }: Days) {
+function withStanding(
+  seasons: { firstSeason: number; lastSeason: number },
+  crop: Crop | undefined,
+  { clearedOn }: Days,
+) {
   return crop?.stands && clearedOn === null ? { ...seasons, lastSeason: openSeason } : seasons;
 }
 
 /** The season window as the society sets it. */
-export function windowOf({ seasonFrom, seasonTo }: SettingValues): SeasonWindow {
+function windowOf({ seasonFrom, seasonTo }: SettingValues): SeasonWindow {
   return { fromMonthDay: seasonFrom, toMonthDay: seasonTo };
 }
 

@@ -12,7 +12,12 @@ import type { Frame } from '@/lib/domain/ground/frame';
 import type { Polygon } from '@/lib/domain/ground/polygon';
 import { bareKey } from '@/lib/domain/rotation/recorded-planting';
 
-export type PlanPlanting = { readonly id: string; readonly footprint: Footprint; readonly cropName: string; readonly cropGroup: CropGroup | null };
+type PlanPlanting = {
+  readonly id: string;
+  readonly footprint: Footprint;
+  readonly cropName: string;
+  readonly cropGroup: CropGroup | null;
+};
 export type PlanBed = {
   readonly id: string;
   readonly name: string;
@@ -40,14 +45,33 @@ export type Sight = 'all' | 'crop' | 'group' | 'nothing';
  * Three queries whatever the number of plots.
  */
 export async function planOf(
-  db: Db, scope: Scope,
-  given: { plots: readonly PlotOnDay[]; season: number; sightOf: (plotId: string) => Sight; mine: ReadonlySet<string>; let: ReadonlySet<string>; marks: ReadonlyMap<string, PlanBed['mark']> },
+  db: Db,
+  scope: Scope,
+  given: {
+    plots: readonly PlotOnDay[];
+    season: number;
+    sightOf: (plotId: string) => Sight;
+    mine: ReadonlySet<string>;
+    let: ReadonlySet<string>;
+    marks: ReadonlyMap<string, PlanBed['mark']>;
+  },
 ): Promise<PlanPlot[]> {
   const { plots, season, sightOf, mine, marks } = given;
   const [from, to] = [makeDate(season, 1, 1), makeDate(season, 12, 31)];
-  const [beds, crops] = await Promise.all([bedsStanding(db, scope, from, to, plots.map(({ id }) => id)), cropsOf(db, scope)]);
+  const [beds, crops] = await Promise.all([
+    bedsStanding(
+      db,
+      scope,
+      from,
+      to,
+      plots.map(({ id }) => id),
+    ),
+    cropsOf(db, scope),
+  ]);
   const frameIds = [...new Set(beds.map(({ frameId }) => frameId))];
-  const standing = (await plantingsIn(db, scope, crops, { from: season, to: season }, frameIds)).filter(({ cropKey }) => cropKey !== bareKey);
+  const standing = (await plantingsIn(db, scope, crops, { from: season, to: season }, frameIds)).filter(
+    ({ cropKey }) => cropKey !== bareKey,
+  );
   const byFrame = byFrameId(standing);
   return plots.map((plot) => {
     const sight = sightOf(plot.id);
@@ -65,11 +89,14 @@ export async function planOf(
         footprint: bed.footprint,
         href: sight === 'all' ? `/${scope.slug}/ground/beds/${bed.id}` : null,
         mark: sight === 'nothing' ? null : (marks.get(bed.id) ?? null),
-        plantings: sight === 'nothing' ? [] : (byFrame.get(bed.frameId) ?? []).flatMap((one) => {
-          const shared = overlap(one.footprint, bed.footprint);
-          const cropName = sight === 'group' ? '' : one.cropName;
-          return shared ? [{ id: one.id, footprint: shared, cropName, cropGroup: one.cropGroup }] : [];
-        }),
+        plantings:
+          sight === 'nothing'
+            ? []
+            : (byFrame.get(bed.frameId) ?? []).flatMap((one) => {
+                const shared = overlap(one.footprint, bed.footprint);
+                const cropName = sight === 'group' ? '' : one.cropName;
+                return shared ? [{ id: one.id, footprint: shared, cropName, cropGroup: one.cropGroup }] : [];
+              }),
       })),
     };
   });
@@ -77,7 +104,14 @@ export async function planOf(
 
 // Where a bed was measured anew within the season, its latest shape is drawn.
 function latestOnly<Bed extends { footprint: Footprint; retiredOn: string | null }>(beds: readonly Bed[]): Bed[] {
-  return beds.filter((bed) => bed.retiredOn === null || !beds.some((other) => other !== bed && (other.retiredOn ?? '9') > (bed.retiredOn ?? '') && overlap(other.footprint, bed.footprint)));
+  return beds.filter(
+    (bed) =>
+      bed.retiredOn === null ||
+      !beds.some(
+        (other) =>
+          other !== bed && (other.retiredOn ?? '9') > (bed.retiredOn ?? '') && overlap(other.footprint, bed.footprint),
+      ),
+  );
 }
 
 function byFrameId<One extends { frameId: string }>(all: readonly One[]): Map<string, One[]> {

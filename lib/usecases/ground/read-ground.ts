@@ -21,13 +21,22 @@ import { planOf } from './plan-of';
 import { judgedGroups, longestBreak, nameFindings, rotationSettings } from './rotation-settings';
 
 /** The dressing by the rules in force, with horse manure as it is usually delivered. */
-export function routineDressing(settings: SettingValues): Dressing {
+function routineDressing(settings: SettingValues): Dressing {
   const material = materialOf('horse-manure');
   if (!material) throw new Error('the catalogue lacks horse manure');
-  return { ...settings, materialKey: material.key, densityGPerL: material.densityGPerL, intervalYears: settings.manuringIntervalYears, rateGPerM2: settings.manureRateGPerM2 };
+  return {
+    ...settings,
+    materialKey: material.key,
+    densityGPerL: material.densityGPerL,
+    intervalYears: settings.manuringIntervalYears,
+    rateGPerM2: settings.manureRateGPerM2,
+  };
 }
 
-const anyHolding = z.object({ holdingId: z.uuid().nullish(), season: z.coerce.number().int().min(1900).max(2199).nullish().catch(null) });
+const anyHolding = z.object({
+  holdingId: z.uuid().nullish(),
+  season: z.coerce.number().int().min(1900).max(2199).nullish().catch(null),
+});
 
 /** One's own ground, or that of a holding the secretary keeps for: plots, beds, what stands there, and what is due. */
 export const readGround = query({
@@ -38,20 +47,36 @@ export const readGround = query({
     const { db, scope, today } = context;
     const own = await holdingsOfMember(db, scope, scope.memberId, today);
     const holdings = holdingId ? await othersGround(context, holdingId, own) : own;
-    const plots = await plotsOn(db, scope, today, { ids: holdings.flatMap((holding) => holding.plots.map(({ id }) => id)) });
+    const plots = await plotsOn(db, scope, today, {
+      ids: holdings.flatMap((holding) => holding.plots.map(({ id }) => id)),
+    });
     const settings = await settingsOn(db, scope, today);
     const season = asked ?? seasonServed(today);
     const dressing = routineDressing(settings);
-    const need = await needOfPlots(db, scope, plots.map(({ id }) => id), { season: seasonServed(today), day: today, dressing });
+    const need = await needOfPlots(
+      db,
+      scope,
+      plots.map(({ id }) => id),
+      { season: seasonServed(today), day: today, dressing },
+    );
     const marks = new Map(need.lines.filter(({ turn }) => turn.dueCm2 > 0).map(({ id }) => [id, 'turn due' as const]));
     const ids = new Set(plots.map(({ id }) => id));
     const plan = await planOf(db, scope, { plots, season, sightOf: () => 'all', mine: ids, let: ids, marks });
-    const everybody = canRunSociety(scope) ? (await holdingsOn(db, scope, today)).map(({ id, plots: held, members }) => ({ id, label: `${held.map(({ number }) => number).join(', ')}: ${members.map(({ name }) => name).join(' and ')}` })) : [];
+    const everybody = canRunSociety(scope)
+      ? (await holdingsOn(db, scope, today)).map(({ id, plots: held, members }) => ({
+          id,
+          label: `${held.map(({ number }) => number).join(', ')}: ${members.map(({ name }) => name).join(' and ')}`,
+        }))
+      : [];
     return { today, season, plan, need, dressing, units: scope.units, holdings, everybody, isOwn: !holdingId };
   },
 });
 
-async function othersGround({ db, scope, today }: ReadContext, holdingId: string, own: Awaited<ReturnType<typeof holdingsOfMember>>) {
+async function othersGround(
+  { db, scope, today }: ReadContext,
+  holdingId: string,
+  own: Awaited<ReturnType<typeof holdingsOfMember>>,
+) {
   const mine = own.filter(({ id }) => id === holdingId);
   if (mine.length) return mine;
   const holding = canRunSociety(scope) ? await holdingById(db, scope, holdingId, today) : null;
@@ -73,19 +98,31 @@ export const readGrid = query({
     const frames = [...new Set(beds.map(({ frameId }) => frameId))];
     const standing = await plantingsIn(db, scope, crops, { from: year - 5, to: year + 1 }, frames);
     const on = (bed: BedRecord, season: number) =>
-      standing.filter((one) => one.frameId === bed.frameId && one.firstSeason <= season && one.lastSeason >= season && overlap(one.footprint, bed.footprint));
+      standing.filter(
+        (one) =>
+          one.frameId === bed.frameId &&
+          one.firstSeason <= season &&
+          one.lastSeason >= season &&
+          overlap(one.footprint, bed.footprint),
+      );
     return {
       plot: { id: plot.id, number: plot.number },
       today,
       seasons,
       crops: choices(crops),
-      beds: beds.map((bed) => ({ id: bed.id, name: bed.name, cells: seasons.map((season) => on(bed, season).map(({ cropKey, cropName }) => ({ cropKey, cropName }))) })),
+      beds: beds.map((bed) => ({
+        id: bed.id,
+        name: bed.name,
+        cells: seasons.map((season) => on(bed, season).map(({ cropKey, cropName }) => ({ cropKey, cropName }))),
+      })),
     };
   },
 });
 
 function choices(crops: Awaited<ReturnType<typeof cropsOf>>) {
-  return [...crops.values()].map(({ key, name, cropGroup }) => ({ key, name, cropGroup })).sort((a, b) => a.name.localeCompare(b.name, 'en-GB'));
+  return [...crops.values()]
+    .map(({ key, name, cropGroup }) => ({ key, name, cropGroup }))
+    .sort((a, b) => a.name.localeCompare(b.name, 'en-GB'));
 }
 
 /** A bed and its ground: everything that stood there, whoever held it, its manuring, its turn, and what may follow. */
@@ -103,39 +140,85 @@ export const readBed = query({
       bedsStanding(db, scope, today, today, [plot.id]),
     ]);
     const need = await needOfPlots(db, scope, [plot.id], { season, day: today, dressing: routineDressing(settings) });
-    const mayReadNotes = (holdingId: string | null) => holdingId !== null && holdingId === holding?.id && canSeePrivateRecords(scope, holding);
+    const mayReadNotes = (holdingId: string | null) =>
+      holdingId !== null && holdingId === holding?.id && canSeePrivateRecords(scope, holding);
     const here = all.filter(({ footprint }) => overlap(footprint, bed.footprint));
     const rules = rotationSettings(settings);
     const earlier = (before: number) => all.filter(({ firstSeason }) => firstSeason < before);
     const verdictOf = (planting: (typeof all)[number]) =>
-      judge({ proposal: { footprint: planting.footprint, hostGroups: planting.cropGroup === 'standing' ? [] : planting.hostGroups, season: planting.firstSeason }, history: earlier(planting.firstSeason).filter(({ id }) => id !== planting.id), settings: rules });
+      judge({
+        proposal: {
+          footprint: planting.footprint,
+          hostGroups: planting.cropGroup === 'standing' ? [] : planting.hostGroups,
+          season: planting.firstSeason,
+        },
+        history: earlier(planting.firstSeason).filter(({ id }) => id !== planting.id),
+        settings: rules,
+      });
     const nameOf = (key: string) => crops.get(key)?.name ?? key;
-    const hostSets = [...new Map([...crops.values()].filter((crop) => judgedGroups(crop).length).map((crop) => [crop.hostGroups.join(), crop])).values()];
+    const hostSets = [
+      ...new Map(
+        [...crops.values()].filter((crop) => judgedGroups(crop).length).map((crop) => [crop.hostGroups.join(), crop]),
+      ).values(),
+    ];
     return {
-      today, season, bed, units: scope.units,
+      today,
+      season,
+      bed,
+      units: scope.units,
       plot: { id: plot.id, number: plot.number },
       holdingId: holding?.id ?? null,
       crops: choices(crops),
       turn: need.lines.find(({ id }) => id === bed.id) ?? null,
       need,
       siblings: beds.filter(({ id }) => id !== bed.id).map(({ id, name }) => ({ id, name })),
-      works: works.filter(({ footprint }) => overlap(footprint, bed.footprint)).map((work) => ({ ...work, shareCm2: sharedCm2(work.footprint, bed.footprint) })),
-      plantings: here.map((planting) => {
-        const { verdict, findings, areas } = verdictOf(planting);
-        const { id, cropName, cropKey, variety, firstSeason, lastSeason, planned, sownOn, plantedOn, clearedOn, footprint } = planting;
-        const own = mayReadNotes(planting.holdingId);
-        return {
-          id, cropName, cropKey, firstSeason, lastSeason, planned, sownOn, plantedOn, clearedOn, verdict, areas,
-          variety: own ? variety : null,
-          notes: own ? planting.notes : null,
-          findings: nameFindings(findings, nameOf),
-          shareCm2: sharedCm2(footprint, bed.footprint),
-          areaCm2: areaCm2(footprint),
-          correctable: planting.bedId === bed.id,
-        };
-      }).sort((a, b) => b.firstSeason - a.firstSeason),
+      works: works
+        .filter(({ footprint }) => overlap(footprint, bed.footprint))
+        .map((work) => ({ ...work, shareCm2: sharedCm2(work.footprint, bed.footprint) })),
+      plantings: here
+        .map((planting) => {
+          const { verdict, findings, areas } = verdictOf(planting);
+          const {
+            id,
+            cropName,
+            cropKey,
+            variety,
+            firstSeason,
+            lastSeason,
+            planned,
+            sownOn,
+            plantedOn,
+            clearedOn,
+            footprint,
+          } = planting;
+          const own = mayReadNotes(planting.holdingId);
+          return {
+            id,
+            cropName,
+            cropKey,
+            firstSeason,
+            lastSeason,
+            planned,
+            sownOn,
+            plantedOn,
+            clearedOn,
+            verdict,
+            areas,
+            variety: own ? variety : null,
+            notes: own ? planting.notes : null,
+            findings: nameFindings(findings, nameOf),
+            shareCm2: sharedCm2(footprint, bed.footprint),
+            areaCm2: areaCm2(footprint),
+            correctable: planting.bedId === bed.id,
+          };
+        })
+        .sort((a, b) => b.firstSeason - a.firstSeason),
       next: hostSets.map((crop) => {
-        const { verdict, findings } = judge({ proposal: { footprint: bed.footprint, hostGroups: crop.hostGroups, season }, history: earlier(season), settings: rules });
+        const { verdict, findings } = judge({
+          proposal: { footprint: bed.footprint, hostGroups: crop.hostGroups, season },
+          history: earlier(season),
+          settings: rules,
+        });
         return { hostGroup: crop.hostGroups[0] ?? '', verdict, findings: nameFindings(findings, nameOf) };
       }),
       reach: longestBreak(settings),

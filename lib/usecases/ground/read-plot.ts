@@ -17,11 +17,20 @@ export const readPlot = query({
     const { plot } = await openPlot({ db, scope, today }, plotId);
     const season = Number(today.slice(0, 4));
     const own = new Set([plot.id]);
-    const [drawn] = await planOf(db, scope, { plots: [plot], season, sightOf: () => 'all', mine: own, let: own, marks: new Map() });
+    const [drawn] = await planOf(db, scope, {
+      plots: [plot],
+      season,
+      sightOf: () => 'all',
+      mine: own,
+      let: own,
+      marks: new Map(),
+    });
     if (!drawn) throw new NotFound();
     const next = nextBedAt(drawn.beds.map(({ footprint }) => footprint));
     return {
-      plot: drawn, season, units: scope.units,
+      plot: drawn,
+      season,
+      units: scope.units,
       next: { x: formatLength(next.xCm, scope.units), y: formatLength(next.yCm, scope.units) },
     };
   },

@@ -16,10 +16,32 @@ import type { HoldingNeed } from './holding-need';
 
 /** One thing that wants doing. All of it is derived: done where it is done. */
 export type Due =
-  | { readonly code: 'book'; readonly deliveryId: string; readonly holdingId: string; readonly name: string; readonly closesAt: Date; readonly need: HoldingNeed; readonly asked: number | null }
-  | { readonly code: 'collect'; readonly deliveryId: string; readonly name: string; readonly loads: number; readonly share: number; readonly by: CalendarDate }
+  | {
+      readonly code: 'book';
+      readonly deliveryId: string;
+      readonly holdingId: string;
+      readonly name: string;
+      readonly closesAt: Date;
+      readonly need: HoldingNeed;
+      readonly asked: number | null;
+    }
+  | {
+      readonly code: 'collect';
+      readonly deliveryId: string;
+      readonly name: string;
+      readonly loads: number;
+      readonly share: number;
+      readonly by: CalendarDate;
+    }
   | { readonly code: 'draw-beds'; readonly plotId: string; readonly plotNumber: string }
-  | { readonly code: 'record'; readonly plotId: string; readonly plotNumber: string; readonly season: number; readonly beds: readonly string[]; readonly isNext: boolean }
+  | {
+      readonly code: 'record';
+      readonly plotId: string;
+      readonly plotNumber: string;
+      readonly season: number;
+      readonly beds: readonly string[];
+      readonly isNext: boolean;
+    }
   | { readonly code: 'run'; readonly deliveryId: string; readonly name: string; readonly step: string };
 
 /** What wants doing this week, most pressing first. */
@@ -32,7 +54,13 @@ export const readWeek = query({
     const holdings = (await holdingsOfMember(db, scope, scope.memberId, today)).filter(({ plots }) => plots.length);
     const deliveries = await dueOfDeliveries(context, holdings);
     const ground = await dueOfGround(context, holdings);
-    return { due: [...deliveries, ...ground], today, timeZone: scope.timeZone, units: scope.units, holds: holdings.length > 0 };
+    return {
+      due: [...deliveries, ...ground],
+      today,
+      timeZone: scope.timeZone,
+      units: scope.units,
+      holds: holdings.length > 0,
+    };
   },
 });
 
@@ -55,9 +83,26 @@ async function dueOfDeliveries(context: ReadContext, holdings: readonly HoldingO
         const booking = await bookingOfHolding(db, scope, deliveryId, holding.id);
         const stands = booking && !booking.withdrawn ? booking : null;
         const need = needs?.get(holding.id);
-        if (need) due.push({ code: 'book', deliveryId, holdingId: holding.id, name, closesAt: delivery.closesAt, need, asked: stands?.asked ?? null });
+        if (need)
+          due.push({
+            code: 'book',
+            deliveryId,
+            holdingId: holding.id,
+            name,
+            closesAt: delivery.closesAt,
+            need,
+            asked: stands?.asked ?? null,
+          });
         const left = (stands?.share ?? 0) - (stands?.collectedLoads ?? 0);
-        if (!needs && left > 0) due.push({ code: 'collect', deliveryId, name, loads: left, share: stands?.share ?? 0, by: delivery.collectByOn });
+        if (!needs && left > 0)
+          due.push({
+            code: 'collect',
+            deliveryId,
+            name,
+            loads: left,
+            share: stands?.share ?? 0,
+            by: delivery.collectByOn,
+          });
       }
     }
     const step = steps[state];
@@ -72,15 +117,41 @@ async function dueOfGround({ db, scope, today }: ReadContext, holdings: readonly
   const year = Number(today.slice(0, 4));
   // From 1 October the next season is offered.
   const seasons = today.slice(5) >= '10-01' ? [year, year + 1] : [year];
-  const beds = await bedsStanding(db, scope, today, today, plots.map(({ id }) => id));
+  const beds = await bedsStanding(
+    db,
+    scope,
+    today,
+    today,
+    plots.map(({ id }) => id),
+  );
   const frames = [...new Set(beds.map(({ frameId }) => frameId))];
   const plantings = await plantingsIn(db, scope, await cropsOf(db, scope), { from: year, to: year + 1 }, frames);
   return plots.flatMap((plot): Due[] => {
     const own = beds.filter(({ plotId }) => plotId === plot.id);
     if (own.length === 0) return [{ code: 'draw-beds', plotId: plot.id, plotNumber: plot.number }];
     return seasons.flatMap((season): Due[] => {
-      const missing = own.filter((bed) => !plantings.some((one) => one.frameId === bed.frameId && one.firstSeason <= season && one.lastSeason >= season && overlap(one.footprint, bed.footprint)));
-      return missing.length ? [{ code: 'record', plotId: plot.id, plotNumber: plot.number, season, beds: missing.map(({ name }) => name), isNext: season > year }] : [];
+      const missing = own.filter(
+        (bed) =>
+          !plantings.some(
+            (one) =>
+              one.frameId === bed.frameId &&
+              one.firstSeason <= season &&
+              one.lastSeason >= season &&
+              overlap(one.footprint, bed.footprint),
+          ),
+      );
+      return missing.length
+        ? [
+            {
+              code: 'record',
+              plotId: plot.id,
+              plotNumber: plot.number,
+              season,
+              beds: missing.map(({ name }) => name),
+              isNext: season > year,
+            },
+          ]
+        : [];
     });
   });
 }

@@ -22,5 +22,7 @@ export function judgedGroups(crop: Crop | null): readonly string[] {
 export type NamedFinding = Finding & { readonly cropName?: string };
 
 export function nameFindings(findings: readonly Finding[], nameOf: (key: string) => string): NamedFinding[] {
-  return findings.map((finding) => (finding.code === 'not-known' ? finding : { ...finding, cropName: nameOf(finding.cause.cropKey) }));
+  return findings.map((finding) =>
+    finding.code === 'not-known' ? finding : { ...finding, cropName: nameOf(finding.cause.cropKey) },
+  );
 }

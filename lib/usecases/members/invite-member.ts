@@ -29,17 +29,30 @@ export const inviteMember = mutation({
 
 /** Make the invitation and return its link, inside the caller's transaction. */
 export async function invite(
-  { tx, scope, now, note }: Pick<WriteContext, 'tx' | 'scope' | 'now' | 'note'>, member: { id: string; name: string; email: string | null },
+  { tx, scope, now, note }: Pick<WriteContext, 'tx' | 'scope' | 'now' | 'note'>,
+  member: { id: string; name: string; email: string | null },
 ): Promise<string> {
   const { token, tokenHash } = newToken();
   const link = `${env().nextAuthUrl}/join/${token}`;
-  const id = await createInvitation(tx, scope, { memberId: member.id, tokenHash, expiresAt: new Date(now.getTime() + fortnight), at: now });
+  const id = await createInvitation(tx, scope, {
+    memberId: member.id,
+    tokenHash,
+    expiresAt: new Date(now.getTime() + fortnight),
+    at: now,
+  });
   if (member.email) await mailInvitation(tx, scope, { ...member, email: member.email }, link);
   note({ verb: 'invited', thing: 'invitation', thingId: id, forMemberId: member.id });
   return link;
 }
 
-async function mailInvitation(tx: Tx, scope: Scope, member: { name: string; email: string }, link: string): Promise<void> {
+async function mailInvitation(
+  tx: Tx,
+  scope: Scope,
+  member: { name: string; email: string },
+  link: string,
+): Promise<void> {
   const body = `Dear ${member.name},\n\n${scope.societyName} keeps its plots, rotation and deliveries on Barrowmoot. This link lets you in; it works once, within a fortnight:\n\n${link}\n`;
-  await queueMail(tx, [{ to: member.email, subject: `Your way into ${scope.societyName}`, body, societyId: scope.societyId }]);
+  await queueMail(tx, [
+    { to: member.email, subject: `Your way into ${scope.societyName}`, body, societyId: scope.societyId },
+  ]);
 }

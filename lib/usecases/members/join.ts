@@ -27,7 +27,8 @@ export async function join(raw: unknown): Promise<Outcome<{ claim: SessionClaim;
   return settle(async () => {
     if (!invitation?.open) refuse('link-no-longer-good');
     const known = await accountByEmail(db(), email);
-    if (known && !(await passwordMatches(known.passwordHash, newPassword))) refuse('address-has-account', { field: 'newPassword' });
+    if (known && !(await passwordMatches(known.passwordHash, newPassword)))
+      refuse('address-has-account', { field: 'newPassword' });
     const passwordHash = known ? '' : await hashPassword(newPassword);
     const account = await inTransaction(async (tx) => {
       const account = known ?? (await createAccount(tx, email, passwordHash));

@@ -1,8 +1,20 @@
 import 'server-only';
-import { changeMember as writeMember, createMembers, eraseMember as writeErased, memberById, memberLeaves as writeLeaving } from '@/lib/data/member';
+import {
+  changeMember as writeMember,
+  createMembers,
+  eraseMember as writeErased,
+  memberById,
+  memberLeaves as writeLeaving,
+} from '@/lib/data/member';
 import { holdingsOfMember } from '@/lib/data/holding';
 import { canEnter, canRunSociety } from '@/lib/domain/policy/standing';
-import { addMemberInput, changeMemberInput, changeOwnDetailsInput, eraseMemberInput, memberLeavesInput } from '@/lib/schemas/members/member';
+import {
+  addMemberInput,
+  changeMemberInput,
+  changeOwnDetailsInput,
+  eraseMemberInput,
+  memberLeavesInput,
+} from '@/lib/schemas/members/member';
 import { mutation } from '../operation';
 import { NotFound, refuse } from '../refusal';
 import { invite } from './invite-member';
@@ -56,11 +68,23 @@ export const memberLeaves = mutation({
   write: async ({ tx, scope, today, note }, { memberId, on }) => {
     const member = await memberById(tx, scope, memberId, today);
     if (!member || member.leftOn) throw new NotFound();
-    const alone = (await holdingsOfMember(tx, scope, memberId, on)).filter(({ memberIds, plots }) => memberIds.length === 1 && plots.length);
-    if (alone.length) refuse('still-holds-plots', { numbers: { plots: alone.flatMap(({ plots }) => plots.map(({ number }) => number)).join(', ') } });
+    const alone = (await holdingsOfMember(tx, scope, memberId, on)).filter(
+      ({ memberIds, plots }) => memberIds.length === 1 && plots.length,
+    );
+    if (alone.length)
+      refuse('still-holds-plots', {
+        numbers: { plots: alone.flatMap(({ plots }) => plots.map(({ number }) => number)).join(', ') },
+      });
     if (member.roles.includes('secretary')) refuse('last-secretary');
     await writeLeaving(tx, scope, memberId, on);
-    note({ verb: 'left', thing: 'member', thingId: memberId, forMemberId: memberId, before: { roles: [...member.roles] }, after: { on } });
+    note({
+      verb: 'left',
+      thing: 'member',
+      thingId: memberId,
+      forMemberId: memberId,
+      before: { roles: [...member.roles] },
+      after: { on },
+    });
     return { memberId };
   },
 });

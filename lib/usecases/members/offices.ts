@@ -17,10 +17,19 @@ export const setMemberRoles = mutation({
     const member = await memberById(tx, scope, input.memberId, today);
     if (!member || member.leftOn) throw new NotFound();
     const roles = offices.filter((office) => input[office as keyof typeof input]);
-    if (!roles.includes('secretary') && secretaries.every((id) => id === member.id)) refuse('last-secretary', { field: 'secretary' });
-    if (roles.includes('secretary') && !member.hasAccount) refuse('successor-needs-account', { field: 'secretary', numbers: { name: member.name } });
+    if (!roles.includes('secretary') && secretaries.every((id) => id === member.id))
+      refuse('last-secretary', { field: 'secretary' });
+    if (roles.includes('secretary') && !member.hasAccount)
+      refuse('successor-needs-account', { field: 'secretary', numbers: { name: member.name } });
     await setRoles(tx, scope, member.id, roles);
-    note({ verb: 'offices set', thing: 'member', thingId: member.id, forMemberId: member.id, before: { roles: [...member.roles] }, after: { roles } });
+    note({
+      verb: 'offices set',
+      thing: 'member',
+      thingId: member.id,
+      forMemberId: member.id,
+      before: { roles: [...member.roles] },
+      after: { roles },
+    });
     return { memberId: member.id };
   },
 });
@@ -35,10 +44,23 @@ export const handOver = mutation({
     const successor = await memberById(tx, scope, memberId, today);
     const present = await memberById(tx, scope, scope.memberId, today);
     if (!successor || !present || successor.leftOn || successor.id === scope.memberId) throw new NotFound();
-    if (!successor.hasAccount) refuse('successor-needs-account', { field: 'memberId', numbers: { name: successor.name } });
+    if (!successor.hasAccount)
+      refuse('successor-needs-account', { field: 'memberId', numbers: { name: successor.name } });
     await setRoles(tx, scope, successor.id, [...new Set<Role>([...successor.roles, 'secretary'])]);
-    if (!keep) await setRoles(tx, scope, present.id, present.roles.filter((role) => role !== 'secretary'));
-    note({ verb: 'handed over', thing: 'secretary', thingId: successor.id, forMemberId: successor.id, after: { keep } });
+    if (!keep)
+      await setRoles(
+        tx,
+        scope,
+        present.id,
+        present.roles.filter((role) => role !== 'secretary'),
+      );
+    note({
+      verb: 'handed over',
+      thing: 'secretary',
+      thingId: successor.id,
+      forMemberId: successor.id,
+      after: { keep },
+    });
     return { keep };
   },
 });

@@ -17,6 +17,16 @@ export const readStanding = query({
     const holdings = await holdingsOfMember(db, scope, scope.memberId, today);
     const { societyName, slug, roles, units, memberName } = scope;
     const plots = holdings.flatMap((holding) => holding.plots.map(({ number }) => number));
-    return { societyName, slug, roles, units, memberName, plots, shared: holdings.some(({ memberIds }) => memberIds.length > 1), member, today };
+    return {
+      societyName,
+      slug,
+      roles,
+      units,
+      memberName,
+      plots,
+      shared: holdings.some(({ memberIds }) => memberIds.length > 1),
+      member,
+      today,
+    };
   },
 });

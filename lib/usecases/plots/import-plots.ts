@@ -19,10 +19,36 @@ export const importPlots = mutation({
     const { tx, scope, today, note } = context;
     if (!(await siteById(tx, scope, siteId))) throw new NotFound();
     const { rows, faults } = readPlotsCsv(table);
-    const taken = new Set((await numbersTaken(tx, scope, siteId, rows.map(({ number }) => number))).map((number) => number.toLowerCase()));
-    const all = [...faults, ...rows.filter(({ number }) => taken.has(number.toLowerCase())).map(({ line, number }) => ({ line, column: 'plot', reason: `Plot ${number} is there already.` }))];
-    if (all.length) throw new Refused([{ code: 'csv-faults', numbers: { count: all.length } }, ...all.slice(0, 50).map(wordsForFault)]);
-    const plots = rows.map(({ number, quarterRods }) => ({ siteId, number, quarterRods, fromOn: from, polygon: null, frame: null, areaCm2: areaOfQuarterRodsCm2(quarterRods) }));
+    const taken = new Set(
+      (
+        await numbersTaken(
+          tx,
+          scope,
+          siteId,
+          rows.map(({ number }) => number),
+        )
+      ).map((number) => number.toLowerCase()),
+    );
+    const all = [
+      ...faults,
+      ...rows
+        .filter(({ number }) => taken.has(number.toLowerCase()))
+        .map(({ line, number }) => ({ line, column: 'plot', reason: `Plot ${number} is there already.` })),
+    ];
+    if (all.length)
+      throw new Refused([
+        { code: 'csv-faults', numbers: { count: all.length } },
+        ...all.slice(0, 50).map(wordsForFault),
+      ]);
+    const plots = rows.map(({ number, quarterRods }) => ({
+      siteId,
+      number,
+      quarterRods,
+      fromOn: from,
+      polygon: null,
+      frame: null,
+      areaCm2: areaOfQuarterRodsCm2(quarterRods),
+    }));
     const plotIds = await createPlots(tx, scope, plots);
     const members = await letAll(context, rows, plotIds, from);
     note({ verb: 'imported', thing: 'plot', thingId: null, after: { plots: rows.length, members } });
@@ -31,12 +57,25 @@ export const importPlots = mutation({
 });
 
 // A person who stands on several lines with the same name and address is one member, and plots with the same holders one holding.
-async function letAll({ tx, scope }: WriteContext, rows: readonly PlotRow[], plotIds: readonly string[], from: PlotRow['fromOn'] & string): Promise<number> {
+async function letAll(
+  { tx, scope }: WriteContext,
+  rows: readonly PlotRow[],
+  plotIds: readonly string[],
+  from: PlotRow['fromOn'] & string,
+): Promise<number> {
   const keyOf = ({ name, email }: PlotRow['holders'][number]) => `${name.toLowerCase()} ${email ?? ''}`;
   const people = [...new Map(rows.flatMap(({ holders }) => holders.map((holder) => [keyOf(holder), holder] as const)))];
-  const ids = await createMembers(tx, scope, people.map(([, person]) => person), from);
+  const ids = await createMembers(
+    tx,
+    scope,
+    people.map(([, person]) => person),
+    from,
+  );
   const idOf = new Map(people.map(([key], at) => [key, ids[at] ?? '']));
-  const households = new Map<string, { memberIds: string[]; fromOn: typeof from; lettings: { plotId: string; fromOn: typeof from }[] }>();
+  const households = new Map<
+    string,
+    { memberIds: string[]; fromOn: typeof from; lettings: { plotId: string; fromOn: typeof from }[] }
+  >();
   for (const [at, { holders, fromOn }] of rows.entries()) {
     if (holders.length === 0) continue;
     const memberIds = holders.map((holder) => idOf.get(keyOf(holder)) ?? '');
@@ -48,6 +87,10 @@ async function letAll({ tx, scope }: WriteContext, rows: readonly PlotRow[], plo
   }
   const all = [...households.values()];
   const holdingIds = await createHoldings(tx, scope, all);
-  await beginTenancies(tx, scope, all.flatMap(({ lettings }, at) => lettings.map((letting) => ({ ...letting, holdingId: holdingIds[at] ?? '' }))));
+  await beginTenancies(
+    tx,
+    scope,
+    all.flatMap(({ lettings }, at) => lettings.map((letting) => ({ ...letting, holdingId: holdingIds[at] ?? '' }))),
+  );
   return ids.length;
 }

@@ -1,12 +1,30 @@
 import 'server-only';
 import { bedsStanding, createBeds, noteBedLineage, retireBed } from '@/lib/data/bed';
 import { type PlotOnDay, plotById, plotsOn } from '@/lib/data/plot';
-import { createPlots, createSite, drawPlotGround, numbersTaken, retirePlot, siteById, sitesOf } from '@/lib/data/plot-store';
+import {
+  createPlots,
+  createSite,
+  drawPlotGround,
+  numbersTaken,
+  retirePlot,
+  siteById,
+  sitesOf,
+} from '@/lib/data/plot-store';
 import { beginTenancies, endTenancyOn, lockTenancyOn } from '@/lib/data/tenancy';
 import type { CalendarDate } from '@/lib/domain/calendar/calendar-date';
 import type { Footprint } from '@/lib/domain/ground/footprint';
 import { type Frame, toSite } from '@/lib/domain/ground/frame';
-import { type Axis, cornersOf, cutPolygon, extentCm, footprintOutside, isSimple, joinPolygons, type Polygon, polygonAreaCm2 } from '@/lib/domain/ground/polygon';
+import {
+  type Axis,
+  cornersOf,
+  cutPolygon,
+  extentCm,
+  footprintOutside,
+  isSimple,
+  joinPolygons,
+  type Polygon,
+  polygonAreaCm2,
+} from '@/lib/domain/ground/polygon';
 import { canRunSociety } from '@/lib/domain/policy/standing';
 import { areaOfQuarterRodsCm2 } from '@/lib/domain/quantity/area';
 import { addPlotInput, addSiteInput, drawPlotInput, halvePlotInput, joinPlotsInput } from '@/lib/schemas/plots/plot';
@@ -22,7 +40,8 @@ export const addSite = mutation({
   allow: canRunSociety,
   input: addSiteInput,
   write: async ({ tx, scope, note }, { name }) => {
-    if ((await sitesOf(tx, scope)).some((site) => site.name.toLowerCase() === name.toLowerCase())) refuse('site-name-taken', { field: 'name', numbers: { name } });
+    if ((await sitesOf(tx, scope)).some((site) => site.name.toLowerCase() === name.toLowerCase()))
+      refuse('site-name-taken', { field: 'name', numbers: { name } });
     const siteId = await createSite(tx, scope, name);
     note({ verb: 'added', thing: 'site', thingId: siteId, after: { name } });
     return { siteId };
@@ -37,16 +56,39 @@ export const addPlot = mutation({
   write: async ({ tx, scope, today, note }, { siteId, number, rods: quarterRods }) => {
     if (!(await siteById(tx, scope, siteId))) throw new NotFound();
     await refuseTaken({ tx, scope }, siteId, [['number', number]]);
-    const [plotId = ''] = await createPlots(tx, scope, [{ siteId, number, quarterRods, polygon: null, frame: null, fromOn: today, areaCm2: areaOfQuarterRodsCm2(quarterRods) }]);
+    const [plotId = ''] = await createPlots(tx, scope, [
+      {
+        siteId,
+        number,
+        quarterRods,
+        polygon: null,
+        frame: null,
+        fromOn: today,
+        areaCm2: areaOfQuarterRodsCm2(quarterRods),
+      },
+    ]);
     note({ verb: 'added', thing: 'plot', thingId: plotId, after: { number, quarterRods } });
     return { plotId };
   },
 });
 
-async function refuseTaken({ tx, scope }: Pick<WriteContext, 'tx' | 'scope'>, siteId: string, named: readonly (readonly [string, string])[], except: readonly string[] = []): Promise<void> {
-  const taken = (await numbersTaken(tx, scope, siteId, named.map(([, number]) => number))).map((number) => number.toLowerCase());
+async function refuseTaken(
+  { tx, scope }: Pick<WriteContext, 'tx' | 'scope'>,
+  siteId: string,
+  named: readonly (readonly [string, string])[],
+  except: readonly string[] = [],
+): Promise<void> {
+  const taken = (
+    await numbersTaken(
+      tx,
+      scope,
+      siteId,
+      named.map(([, number]) => number),
+    )
+  ).map((number) => number.toLowerCase());
   for (const [field, number] of named)
-    if (taken.includes(number.toLowerCase()) && !except.some((one) => one.toLowerCase() === number.toLowerCase())) refuse('plot-number-taken', { field, numbers: { number } });
+    if (taken.includes(number.toLowerCase()) && !except.some((one) => one.toLowerCase() === number.toLowerCase()))
+      refuse('plot-number-taken', { field, numbers: { number } });
 }
 
 /** Draw a plot's boundary to scale: where it lies on the site, its bearing, and its corners or its size. */
@@ -57,29 +99,58 @@ export const drawPlot = mutation({
   write: async ({ tx, scope, today, note }, input) => {
     const plot = await plotById(tx, scope, input.plotId);
     if (!plot) throw new NotFound();
-    const read = readLengths({ east: { field: 'east', what: 'the distance east', text: input.east || '0 cm' }, south: { field: 'south', what: 'the distance south', text: input.south || '0 cm' } }, scope.units);
-    const frame: Frame = { originXCm: Math.round(read.east / 100), originYCm: Math.round(read.south / 100), bearingCentideg: input.bearing };
+    const read = readLengths(
+      {
+        east: { field: 'east', what: 'the distance east', text: input.east || '0 cm' },
+        south: { field: 'south', what: 'the distance south', text: input.south || '0 cm' },
+      },
+      scope.units,
+    );
+    const frame: Frame = {
+      originXCm: Math.round(read.east / 100),
+      originYCm: Math.round(read.south / 100),
+      bearingCentideg: input.bearing,
+    };
     const polygon = input.corners.trim() ? readCorners(input.corners, scope.units) : rectangle(input, scope.units);
     if (!isSimple(polygon)) refuse('polygon-crosses-itself', { field: 'corners' });
     const others = (await plotsOn(tx, scope, today, { siteId: plot.siteId })).filter(({ id }) => id !== plot.id);
     const over = overlapsOnSite({ frame, polygon }, others);
-    if (over) refuse('polygon-overlaps', { field: input.corners.trim() ? 'corners' : 'width', numbers: { number: over } });
+    if (over)
+      refuse('polygon-overlaps', { field: input.corners.trim() ? 'corners' : 'width', numbers: { number: over } });
     const beds = await bedsStanding(tx, scope, today, today, [plot.id]);
     const outside = beds.find((bed) => bed.frameId === plot.frameId && footprintOutside(bed.footprint, polygon));
     if (outside) refuse('beds-outside-drawing', { field: 'corners', numbers: { bed: outside.name } });
     const areaCm2 = polygonAreaCm2(polygon);
     await drawPlotGround(tx, scope, plot, { frame, polygon, areaCm2 });
-    note({ verb: 'drawn', thing: 'plot', thingId: plot.id, before: { areaCm2: plot.areaCm2 }, after: { number: plot.number, areaCm2, ...frame } });
+    note({
+      verb: 'drawn',
+      thing: 'plot',
+      thingId: plot.id,
+      before: { areaCm2: plot.areaCm2 },
+      after: { number: plot.number, areaCm2, ...frame },
+    });
     return { plotId: plot.id };
   },
 });
 
 function rectangle(typed: { width: string; length: string }, units: 'metric' | 'imperial'): Polygon {
-  const { width, length } = readLengths({ width: { field: 'width', what: 'the width', text: typed.width }, length: { field: 'length', what: 'the length', text: typed.length } }, units);
+  const { width, length } = readLengths(
+    {
+      width: { field: 'width', what: 'the width', text: typed.width },
+      length: { field: 'length', what: 'the length', text: typed.length },
+    },
+    units,
+  );
   return cornersOf({ xCm: 0, yCm: 0, widthCm: Math.round(width / 100), lengthCm: Math.round(length / 100) });
 }
 
-type Part = { number: string; polygon: Polygon | null; quarterRods: number | null; areaCm2: number; holds: (bed: Footprint) => boolean };
+type Part = {
+  number: string;
+  polygon: Polygon | null;
+  quarterRods: number | null;
+  areaCm2: number;
+  holds: (bed: Footprint) => boolean;
+};
 
 /** Halve a plot from a day. Both parts keep its axes, so the ground's history needs no copying; they stay let as it was. */
 export const halvePlot = mutation({
@@ -90,12 +161,28 @@ export const halvePlot = mutation({
     const { tx, scope, note } = context;
     const plot = await plotById(tx, scope, input.plotId);
     if (!plot) throw new NotFound();
-    await refuseTaken(context, plot.siteId, [['firstNumber', input.firstNumber], ['secondNumber', input.secondNumber]], [plot.number]);
+    await refuseTaken(
+      context,
+      plot.siteId,
+      [
+        ['firstNumber', input.firstNumber],
+        ['secondNumber', input.secondNumber],
+      ],
+      [plot.number],
+    );
     const axis: Axis = input.across === 'width' ? 'x' : 'y';
     const { at } = readLengths({ at: { field: 'at', what: 'where the cut lies', text: input.at } }, scope.units);
-    const parts = plot.polygon ? cutMeasured(plot.polygon, axis, Math.round(at / 100), input) : cutRods(plot, axis, Math.round(at / 100), input);
+    const parts = plot.polygon
+      ? cutMeasured(plot.polygon, axis, Math.round(at / 100), input)
+      : cutRods(plot, axis, Math.round(at / 100), input);
     const childIds = await becomes(context, [plot], parts, input.from);
-    note({ verb: 'halved', thing: 'plot', thingId: plot.id, before: { number: plot.number }, after: { into: parts.map(({ number }) => number), from: input.from } });
+    note({
+      verb: 'halved',
+      thing: 'plot',
+      thingId: plot.id,
+      before: { number: plot.number },
+      after: { into: parts.map(({ number }) => number), from: input.from },
+    });
     return { plotIds: childIds };
   },
 });
@@ -103,13 +190,15 @@ export const halvePlot = mutation({
 type Named = { firstNumber: string; secondNumber: string; rods: number | null };
 
 function sidesOf(axis: Axis, atCm: number) {
-  const along = (bed: Footprint) => (axis === 'x' ? { from: bed.xCm, to: bed.xCm + bed.widthCm } : { from: bed.yCm, to: bed.yCm + bed.lengthCm });
+  const along = (bed: Footprint) =>
+    axis === 'x' ? { from: bed.xCm, to: bed.xCm + bed.widthCm } : { from: bed.yCm, to: bed.yCm + bed.lengthCm };
   return { before: (bed: Footprint) => along(bed).to <= atCm, after: (bed: Footprint) => along(bed).from >= atCm };
 }
 
 function cutMeasured(polygon: Polygon, axis: Axis, atCm: number, { firstNumber, secondNumber }: Named): Part[] {
   const { leastCm, mostCm } = extentCm(polygon, axis);
-  if (atCm <= leastCm || atCm >= mostCm) refuse('cut-outside-plot', { field: 'at', numbers: { least: leastCm + 1, most: mostCm - 1 } });
+  if (atCm <= leastCm || atCm >= mostCm)
+    refuse('cut-outside-plot', { field: 'at', numbers: { least: leastCm + 1, most: mostCm - 1 } });
   const [before, after] = cutPolygon(polygon, axis, atCm);
   const on = sidesOf(axis, atCm);
   return [
@@ -118,14 +207,25 @@ function cutMeasured(polygon: Polygon, axis: Axis, atCm: number, { firstNumber, 
   ];
 }
 
-function cutRods({ quarterRods }: PlotOnDay, axis: Axis, atCm: number, { firstNumber, secondNumber, rods }: Named): Part[] {
+function cutRods(
+  { quarterRods }: PlotOnDay,
+  axis: Axis,
+  atCm: number,
+  { firstNumber, secondNumber, rods }: Named,
+): Part[] {
   const all = quarterRods ?? 2;
   const first = rods ?? Math.ceil(all / 2);
   if (first >= all) refuse('cut-outside-plot', { field: 'rods', numbers: { least: 0.25, most: (all - 1) / 4 } });
   const on = sidesOf(axis, atCm);
   return [
     { number: firstNumber, polygon: null, quarterRods: first, areaCm2: areaOfQuarterRodsCm2(first), holds: on.before },
-    { number: secondNumber, polygon: null, quarterRods: all - first, areaCm2: areaOfQuarterRodsCm2(all - first), holds: on.after },
+    {
+      number: secondNumber,
+      polygon: null,
+      quarterRods: all - first,
+      areaCm2: areaOfQuarterRodsCm2(all - first),
+      holds: on.after,
+    },
   ];
 }
 
@@ -141,13 +241,28 @@ export const joinPlots = mutation({
     if (plot.id === other.id || plot.siteId !== other.siteId) refuse('join-needs-two', { field: 'otherId' });
     await refuseTaken(context, plot.siteId, [['number', number]], [plot.number, other.number]);
     const tenancies = [await lockTenancyOn(tx, scope, plot.id, from), await lockTenancyOn(tx, scope, other.id, from)];
-    if (tenancies[0] && tenancies[1] && tenancies[0].holdingId !== tenancies[1].holdingId) refuse('join-different-holdings', { field: 'otherId' });
+    if (tenancies[0] && tenancies[1] && tenancies[0].holdingId !== tenancies[1].holdingId)
+      refuse('join-different-holdings', { field: 'otherId' });
     const polygon = joinedPolygon(plot, other);
     if (plot.polygon && other.polygon && !polygon) refuse('join-apart', { field: 'otherId' });
-    const quarterRods = polygon ? null : Math.max(1, Math.round(((plot.areaCm2 + other.areaCm2) * 4) / areaOfQuarterRodsCm2(4)));
-    const part: Part = { number, polygon, quarterRods, areaCm2: polygon ? polygonAreaCm2(polygon) : plot.areaCm2 + other.areaCm2, holds: () => true };
+    const quarterRods = polygon
+      ? null
+      : Math.max(1, Math.round(((plot.areaCm2 + other.areaCm2) * 4) / areaOfQuarterRodsCm2(4)));
+    const part: Part = {
+      number,
+      polygon,
+      quarterRods,
+      areaCm2: polygon ? polygonAreaCm2(polygon) : plot.areaCm2 + other.areaCm2,
+      holds: () => true,
+    };
     const [childId = ''] = await becomes(context, [plot, other], [part], from);
-    note({ verb: 'joined', thing: 'plot', thingId: childId, before: { numbers: [plot.number, other.number] }, after: { number, from } });
+    note({
+      verb: 'joined',
+      thing: 'plot',
+      thingId: childId,
+      before: { numbers: [plot.number, other.number] },
+      after: { number, from },
+    });
     return { plotId: childId };
   },
 });
@@ -162,31 +277,64 @@ function joinedPolygon(plot: PlotOnDay, other: PlotOnDay): Polygon | null {
 }
 
 function intoFrame(frame: Frame, point: { xCm: number; yCm: number }) {
-  const back = toSite({ originXCm: 0, originYCm: 0, bearingCentideg: -frame.bearingCentideg }, { xCm: point.xCm - frame.originXCm, yCm: point.yCm - frame.originYCm });
+  const back = toSite(
+    { originXCm: 0, originYCm: 0, bearingCentideg: -frame.bearingCentideg },
+    { xCm: point.xCm - frame.originXCm, yCm: point.yCm - frame.originYCm },
+  );
   return { xCm: Math.round(back.xCm), yCm: Math.round(back.yCm) };
 }
 
 // Old plots end, new ones begin in the first one's frame; beds pass over with their lineage, tenancies go on.
-async function becomes({ tx, scope }: WriteContext, old: readonly PlotOnDay[], parts: readonly Part[], from: CalendarDate): Promise<string[]> {
+async function becomes(
+  { tx, scope }: WriteContext,
+  old: readonly PlotOnDay[],
+  parts: readonly Part[],
+  from: CalendarDate,
+): Promise<string[]> {
   const [first] = old;
   if (!first) throw new Error('a plot becomes something');
-  const beds = await bedsStanding(tx, scope, from, from, old.map(({ id }) => id));
+  const beds = await bedsStanding(
+    tx,
+    scope,
+    from,
+    from,
+    old.map(({ id }) => id),
+  );
   const homeless = beds.find(({ footprint }) => !parts.some(({ holds }) => holds(footprint)));
   if (homeless) refuse('cut-through-bed', { field: 'at', numbers: { bed: homeless.name } });
   const tenancies = await Promise.all(old.map(({ id }) => lockTenancyOn(tx, scope, id, from)));
   // The old numbers are free from now on: retire before the new ones are written.
   for (const { id } of old) await retirePlot(tx, scope, id, from, []);
   const { siteId, frameId } = first;
-  const ids = await createPlots(tx, scope, parts.map(({ number, polygon, quarterRods, areaCm2 }) => ({ siteId, number, polygon, quarterRods, areaCm2, fromOn: from, frame: { id: frameId } })));
+  const ids = await createPlots(
+    tx,
+    scope,
+    parts.map(({ number, polygon, quarterRods, areaCm2 }) => ({
+      siteId,
+      number,
+      polygon,
+      quarterRods,
+      areaCm2,
+      fromOn: from,
+      frame: { id: frameId },
+    })),
+  );
   for (const { id } of old) await retirePlot(tx, scope, id, from, ids);
   for (const bed of beds) {
     await retireBed(tx, scope, bed.id, from);
     const plotId = ids[parts.findIndex(({ holds }) => holds(bed.footprint))] ?? '';
-    const [bedId = ''] = await createBeds(tx, scope, [{ plotId, frameId: bed.frameId, name: bed.name, footprint: bed.footprint, typed: bed.typed, fromOn: from }]);
+    const [bedId = ''] = await createBeds(tx, scope, [
+      { plotId, frameId: bed.frameId, name: bed.name, footprint: bed.footprint, typed: bed.typed, fromOn: from },
+    ]);
     await noteBedLineage(tx, scope, [bed.id], bedId, from);
   }
   const holdingId = tenancies.find((tenancy) => tenancy !== null)?.holdingId;
   for (const tenancy of tenancies) if (tenancy) await endTenancyOn(tx, scope, tenancy.id, from);
-  if (holdingId) await beginTenancies(tx, scope, ids.map((plotId) => ({ plotId, holdingId, fromOn: from })));
+  if (holdingId)
+    await beginTenancies(
+      tx,
+      scope,
+      ids.map((plotId) => ({ plotId, holdingId, fromOn: from })),
+    );
   return ids;
 }

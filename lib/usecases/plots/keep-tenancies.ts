@@ -3,7 +3,17 @@ import { creditedMaterials, creditsOf, writeCredits } from '@/lib/data/credit';
 import { holdingById } from '@/lib/data/holding';
 import { memberById } from '@/lib/data/member';
 import { plotById } from '@/lib/data/plot';
-import { beginTenancies, changeHolders as writeHolders, createHoldings, endHolding, endTenancyOn, holdingWithMembers, lockTenancyOn, nameBooker as writeBooker, plotsHeldOn } from '@/lib/data/tenancy';
+import {
+  beginTenancies,
+  changeHolders as writeHolders,
+  createHoldings,
+  endHolding,
+  endTenancyOn,
+  holdingWithMembers,
+  lockTenancyOn,
+  nameBooker as writeBooker,
+  plotsHeldOn,
+} from '@/lib/data/tenancy';
 import { brokenConstraint } from '@/lib/data/db';
 import { canRunSociety } from '@/lib/domain/policy/standing';
 import { changeHoldersInput, endTenancyInput, letPlotInput, nameBookerInput } from '@/lib/schemas/plots/plot';
@@ -29,16 +39,30 @@ export const letPlot = mutation({
     const plot = await plotById(tx, scope, plotId);
     if (!plot) throw new NotFound();
     await checkMembers(context, memberIds);
-    if (await lockTenancyOn(tx, scope, plotId, from)) refuse('plot-let-already', { field: 'from', numbers: { number: plot.number } });
+    if (await lockTenancyOn(tx, scope, plotId, from))
+      refuse('plot-let-already', { field: 'from', numbers: { number: plot.number } });
     const known = await holdingWithMembers(tx, scope, memberIds, context.today);
     const [holdingId = ''] = known ? [known] : await createHoldings(tx, scope, [{ memberIds, fromOn: from }]);
     await beginTenancies(tx, scope, [{ plotId, holdingId, fromOn: from }]).catch((error) => {
       // A later tenancy is there already, or another secretary was quicker.
-      if (brokenConstraint(error) === 'tenancy_once') refuse('plot-let-already', { field: 'from', numbers: { number: plot.number } });
+      if (brokenConstraint(error) === 'tenancy_once')
+        refuse('plot-let-already', { field: 'from', numbers: { number: plot.number } });
       throw error;
     });
-    note({ verb: 'let', thing: 'plot', thingId: plotId, forHoldingId: holdingId, after: { number: plot.number, memberIds: [...memberIds], from } });
-    await tell(tx, scope, memberIds, `plot ${plot.number} is yours`, `Plot ${plot.number} is let to you from ${from}. Sign in to draw its beds; what stood on the ground before is there already.`);
+    note({
+      verb: 'let',
+      thing: 'plot',
+      thingId: plotId,
+      forHoldingId: holdingId,
+      after: { number: plot.number, memberIds: [...memberIds], from },
+    });
+    await tell(
+      tx,
+      scope,
+      memberIds,
+      `plot ${plot.number} is yours`,
+      `Plot ${plot.number} is let to you from ${from}. Sign in to draw its beds; what stood on the ground before is there already.`,
+    );
     return { holdingId };
   },
 });
@@ -61,7 +85,14 @@ export const endTenancy = mutation({
       await endHolding(tx, scope, tenancy.holdingId, from);
       await lapse(context, tenancy.holdingId);
     }
-    note({ verb: 'tenancy ended', thing: 'plot', thingId: plotId, forHoldingId: tenancy.holdingId, before: { from: tenancy.fromOn }, after: { until: from, holdingEnds: left === 0 } });
+    note({
+      verb: 'tenancy ended',
+      thing: 'plot',
+      thingId: plotId,
+      forHoldingId: tenancy.holdingId,
+      before: { from: tenancy.fromOn },
+      after: { until: from, holdingEnds: left === 0 },
+    });
     return { holdingEnds: left === 0 };
   },
 });
@@ -69,7 +100,10 @@ export const endTenancy = mutation({
 async function lapse({ tx, scope, now }: WriteContext, holdingId: string): Promise<void> {
   for (const materialKey of await creditedMaterials(tx, scope)) {
     const credit = (await creditsOf(tx, scope, materialKey)).get(holdingId) ?? 0;
-    const entries = [{ holdingId, changeMillionths: -credit }, { holdingId: null, changeMillionths: credit }];
+    const entries = [
+      { holdingId, changeMillionths: -credit },
+      { holdingId: null, changeMillionths: credit },
+    ];
     await writeCredits(tx, scope, { materialKey, deliveryId: null, code: 'leaver', at: now, entries });
   }
 }
@@ -84,8 +118,23 @@ export const nameBooker = mutation({
     if (!holding) throw new NotFound();
     if (memberId && !holding.memberIds.includes(memberId)) refuse('booker-not-holder', { field: 'memberId' });
     await writeBooker(tx, scope, holdingId, memberId);
-    note({ verb: 'booker named', thing: 'holding', thingId: holdingId, forHoldingId: holdingId, before: { memberId: holding.bookerMemberId }, after: { memberId } });
-    await tell(tx, scope, holding.memberIds, 'who books for your ground', memberId ? `From now on ${holding.members.find(({ id }) => id === memberId)?.name ?? 'one holder'} books for your holding.` : 'From now on any holder books for your holding.');
+    note({
+      verb: 'booker named',
+      thing: 'holding',
+      thingId: holdingId,
+      forHoldingId: holdingId,
+      before: { memberId: holding.bookerMemberId },
+      after: { memberId },
+    });
+    await tell(
+      tx,
+      scope,
+      holding.memberIds,
+      'who books for your ground',
+      memberId
+        ? `From now on ${holding.members.find(({ id }) => id === memberId)?.name ?? 'one holder'} books for your holding.`
+        : 'From now on any holder books for your holding.',
+    );
     return { holdingId };
   },
 });
@@ -104,9 +153,21 @@ export const changeHolders = mutation({
     const join = memberIds.filter((id) => !holding.memberIds.includes(id));
     await writeHolders(tx, scope, holdingId, { leave, join, from });
     if (holding.bookerMemberId && leave.includes(holding.bookerMemberId)) await writeBooker(tx, scope, holdingId, null);
-    note({ verb: 'holders changed', thing: 'holding', thingId: holdingId, forHoldingId: holdingId, before: { memberIds: [...holding.memberIds] }, after: { memberIds: [...memberIds], from } });
-    await tell(tx, scope, [...new Set([...holding.memberIds, ...memberIds])], 'who holds your ground', `The holders of plot ${holding.plots.map(({ number }) => number).join(', ')} change from ${from}.`);
+    note({
+      verb: 'holders changed',
+      thing: 'holding',
+      thingId: holdingId,
+      forHoldingId: holdingId,
+      before: { memberIds: [...holding.memberIds] },
+      after: { memberIds: [...memberIds], from },
+    });
+    await tell(
+      tx,
+      scope,
+      [...new Set([...holding.memberIds, ...memberIds])],
+      'who holds your ground',
+      `The holders of plot ${holding.plots.map(({ number }) => number).join(', ')} change from ${from}.`,
+    );
     return { holdingId };
   },
 });
-

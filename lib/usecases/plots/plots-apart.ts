@@ -9,10 +9,14 @@ const tapeCm = 30;
 /** The number of a plot that a new boundary runs over, or null. */
 export function overlapsOnSite(drawn: { frame: Frame; polygon: Polygon }, others: readonly PlotOnDay[]): string | null {
   const here = onSite(drawn.frame, drawn.polygon);
-  const over = others.find(({ frame, polygon }) => frame && polygon && polygonsOverlap(here, onSite(frame, polygon), tapeCm));
+  const over = others.find(
+    ({ frame, polygon }) => frame && polygon && polygonsOverlap(here, onSite(frame, polygon), tapeCm),
+  );
   return over?.number ?? null;
 }
 
 function onSite(frame: Frame, polygon: Polygon): Polygon {
-  return polygon.map((corner) => toSite(frame, corner)).map(({ xCm, yCm }) => ({ xCm: Math.round(xCm), yCm: Math.round(yCm) }));
+  return polygon
+    .map((corner) => toSite(frame, corner))
+    .map(({ xCm, yCm }) => ({ xCm: Math.round(xCm), yCm: Math.round(yCm) }));
 }

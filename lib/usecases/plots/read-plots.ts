@@ -16,9 +16,22 @@ export const listPlots = query({
   allow: canReadCommitteePapers,
   input: z.object({}),
   read: async ({ db, scope, today }) => {
-    const [sites, plots, holdings] = await Promise.all([sitesOf(db, scope), plotsOn(db, scope, today), holdingsOn(db, scope, today)]);
-    const holderOf = new Map(holdings.flatMap((holding) => holding.plots.map(({ id }) => [id, holding.members.map(({ name }) => name).join(' and ')] as const)));
-    return { sites: sites.map(({ id, name }) => ({ id, name })), today, runs: canRunSociety(scope), plots: plots.map((plot) => ({ ...plot, holders: holderOf.get(plot.id) ?? null })) };
+    const [sites, plots, holdings] = await Promise.all([
+      sitesOf(db, scope),
+      plotsOn(db, scope, today),
+      holdingsOn(db, scope, today),
+    ]);
+    const holderOf = new Map(
+      holdings.flatMap((holding) =>
+        holding.plots.map(({ id }) => [id, holding.members.map(({ name }) => name).join(' and ')] as const),
+      ),
+    );
+    return {
+      sites: sites.map(({ id, name }) => ({ id, name })),
+      today,
+      runs: canRunSociety(scope),
+      plots: plots.map((plot) => ({ ...plot, holders: holderOf.get(plot.id) ?? null })),
+    };
   },
 });
 
@@ -31,10 +44,27 @@ export const readPlotForOffice = query({
     const plot = await plotById(db, scope, plotId);
     if (!plot) throw new NotFound();
     const own = new Set([plot.id]);
-    const [tenancies, holding, members, others] = await Promise.all([tenanciesOfPlot(db, scope, plotId), holdingOfPlot(db, scope, plotId, today), membersOn(db, scope, today), plotsOn(db, scope, today, { siteId: plot.siteId })]);
-    const plan = await planOf(db, scope, { plots: [plot], season: Number(today.slice(0, 4)), sightOf: () => 'crop', mine: new Set(), let: holding ? own : new Set(), marks: new Map() });
+    const [tenancies, holding, members, others] = await Promise.all([
+      tenanciesOfPlot(db, scope, plotId),
+      holdingOfPlot(db, scope, plotId, today),
+      membersOn(db, scope, today),
+      plotsOn(db, scope, today, { siteId: plot.siteId }),
+    ]);
+    const plan = await planOf(db, scope, {
+      plots: [plot],
+      season: Number(today.slice(0, 4)),
+      sightOf: () => 'crop',
+      mine: new Set(),
+      let: holding ? own : new Set(),
+      marks: new Map(),
+    });
     return {
-      plot, plan, tenancies, holding, today, units: scope.units,
+      plot,
+      plan,
+      tenancies,
+      holding,
+      today,
+      units: scope.units,
       members: members.filter(({ leftOn }) => !leftOn).map(({ id, name }) => ({ id, name })),
       others: others.filter(({ id }) => id !== plotId).map(({ id, number }) => ({ id, number })),
     };

@@ -37,7 +37,9 @@ function valueOf(key: SettingKey, text: string): string | number {
   const setting = settings[key];
   const typed = setting.kind === 'whole' ? (/^\d{1,9}$/.test(text) ? Number(text) : Number.NaN) : text;
   if (isAllowed(key, typed)) return typed;
-  const numbers = setting.kind === 'whole' ? { least: setting.least, most: setting.most, unit: setting.unit } : { least: '01-01', most: '12-31', unit: '' };
+  const numbers =
+    setting.kind === 'whole'
+      ? { least: setting.least, most: setting.most, unit: setting.unit }
+      : { least: '01-01', most: '12-31', unit: '' };
   return refuse('setting-out-of-range', { field: 'value', numbers });
 }
-

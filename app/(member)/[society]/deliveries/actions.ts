@@ -5,26 +5,86 @@ import type { FormState } from '@/app/_ui/form-state';
 import { bookLoads, offerToUnload, withdrawBooking } from '@/lib/usecases/deliveries/book-loads';
 import { giveUp, tickOff, undoTick } from '@/lib/usecases/deliveries/collect';
 
-export async function bookAction(slug: string, deliveryId: string, holdingId: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(bookLoads, { slug, form, fixed: { deliveryId, holdingId }, done: ({ asked }) => ({ message: `Booked: ${asked} loads. You can change it until booking closes.` }) });
+export async function bookAction(
+  slug: string,
+  deliveryId: string,
+  holdingId: string,
+  _: FormState,
+  form: FormData,
+): Promise<FormState> {
+  return submitForm(bookLoads, {
+    slug,
+    form,
+    fixed: { deliveryId, holdingId },
+    done: ({ asked }) => ({ message: `Booked: ${asked} loads. You can change it until booking closes.` }),
+  });
 }
 
-export async function withdrawAction(slug: string, deliveryId: string, holdingId: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(withdrawBooking, { slug, form, fixed: { deliveryId, holdingId }, done: () => ({ message: 'Withdrawn.' }) });
+export async function withdrawAction(
+  slug: string,
+  deliveryId: string,
+  holdingId: string,
+  _: FormState,
+  form: FormData,
+): Promise<FormState> {
+  return submitForm(withdrawBooking, {
+    slug,
+    form,
+    fixed: { deliveryId, holdingId },
+    done: () => ({ message: 'Withdrawn.' }),
+  });
 }
 
 export async function unloadAction(slug: string, deliveryId: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(offerToUnload, { slug, form, fixed: { deliveryId }, done: ({ offers }) => ({ message: offers ? 'Thank you: you are on the list.' : 'You are off the list.' }) });
+  return submitForm(offerToUnload, {
+    slug,
+    form,
+    fixed: { deliveryId },
+    done: ({ offers }) => ({ message: offers ? 'Thank you: you are on the list.' : 'You are off the list.' }),
+  });
 }
 
-export async function tickAction(slug: string, deliveryId: string, bookingId: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(tickOff, { slug, form, fixed: { deliveryId, bookingId }, done: ({ left }) => ({ message: left ? `Ticked off. ${left} left.` : 'Ticked off. That is all of it.' }) });
+export async function tickAction(
+  slug: string,
+  deliveryId: string,
+  bookingId: string,
+  _: FormState,
+  form: FormData,
+): Promise<FormState> {
+  return submitForm(tickOff, {
+    slug,
+    form,
+    fixed: { deliveryId, bookingId },
+    done: ({ left }) => ({ message: left ? `Ticked off. ${left} left.` : 'Ticked off. That is all of it.' }),
+  });
 }
 
-export async function undoAction(slug: string, deliveryId: string, bookingId: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(undoTick, { slug, form, fixed: { deliveryId, bookingId }, done: ({ loads }) => ({ message: `Undone: ${loads}.` }) });
+export async function undoAction(
+  slug: string,
+  deliveryId: string,
+  bookingId: string,
+  _: FormState,
+  form: FormData,
+): Promise<FormState> {
+  return submitForm(undoTick, {
+    slug,
+    form,
+    fixed: { deliveryId, bookingId },
+    done: ({ loads }) => ({ message: `Undone: ${loads}.` }),
+  });
 }
 
-export async function giveUpAction(slug: string, deliveryId: string, bookingId: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(giveUp, { slug, form, fixed: { deliveryId, bookingId }, done: ({ left }) => ({ message: `Given up: ${left}. They go to whoever comes next in the queue.` }) });
+export async function giveUpAction(
+  slug: string,
+  deliveryId: string,
+  bookingId: string,
+  _: FormState,
+  form: FormData,
+): Promise<FormState> {
+  return submitForm(giveUp, {
+    slug,
+    form,
+    fixed: { deliveryId, bookingId },
+    done: ({ left }) => ({ message: `Given up: ${left}. They go to whoever comes next in the queue.` }),
+  });
 }

@@ -14,16 +14,31 @@ export default async function DeliveriesPage({ params }: { params: Promise<{ soc
   const open = deliveries.find(({ state }) => state === 'open');
   return (
     <>
-      <PageHead title="Deliveries" lead={open ? `“${open.name}” is open for booking until ${whenWords(open.closesAt, timeZone)}.` : 'Nothing is open for booking at present.'}>
+      <PageHead
+        title="Deliveries"
+        lead={
+          open
+            ? `“${open.name}” is open for booking until ${whenWords(open.closesAt, timeZone)}.`
+            : 'Nothing is open for booking at present.'
+        }
+      >
         <Link className="button" href={`/${society}/deliveries/credits`}>
           Credits
         </Link>
       </PageHead>
-      {deliveries.length === 0 ? <Empty>No delivery yet. The secretary plans one; you will be told when booking opens.</Empty> : null}
+      {deliveries.length === 0 ? (
+        <Empty>No delivery yet. The secretary plans one; you will be told when booking opens.</Empty>
+      ) : null}
       <Sheet title="All deliveries" flush wide>
         <Table
           caption="Deliveries"
-          columns={[{ head: 'delivery' }, { head: 'comes' }, { head: 'state' }, { head: 'heap', number: true }, { head: 'yours' }]}
+          columns={[
+            { head: 'delivery' },
+            { head: 'comes' },
+            { head: 'state' },
+            { head: 'heap', number: true },
+            { head: 'yours' },
+          ]}
           rows={deliveries.map(({ id, name, material, arrivesOn, state, heapLoads, expectedLoads, mine }) => ({
             key: id,
             mine: state === 'open',
@@ -35,7 +50,13 @@ export default async function DeliveriesPage({ params }: { params: Promise<{ soc
               dayWords(arrivesOn),
               stateWords(state),
               heapLoads === null ? `about ${expectedLoads}` : heapLoads,
-              mine.map((booking) => (booking.share === null ? `${loadsWords(booking.asked)} asked` : `share ${booking.share}, ${booking.collectedLoads} collected`)).join('; ') || '–',
+              mine
+                .map((booking) =>
+                  booking.share === null
+                    ? `${loadsWords(booking.asked)} asked`
+                    : `share ${booking.share}, ${booking.collectedLoads} collected`,
+                )
+                .join('; ') || '–',
             ],
           }))}
         />

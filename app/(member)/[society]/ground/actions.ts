@@ -3,15 +3,31 @@
 import { submitForm } from '@/app/_server/form-action';
 import type { FormState } from '@/app/_ui/form-state';
 import { addBeds, changeBed, joinBeds, retireBed, splitBed } from '@/lib/usecases/ground/keep-beds';
-import { fillGrid, logManuring, recordPlanting, retireManuring, retirePlanting } from '@/lib/usecases/ground/keep-plantings';
+import {
+  fillGrid,
+  logManuring,
+  recordPlanting,
+  retireManuring,
+  retirePlanting,
+} from '@/lib/usecases/ground/keep-plantings';
 import { importPlantings } from '@/lib/usecases/ground/import-plantings';
 
 export async function addBedsAction(slug: string, plotId: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(addBeds, { slug, form, fixed: { plotId }, done: ({ bedIds }) => ({ message: bedIds.length === 1 ? 'The bed is drawn.' : `${bedIds.length} beds are drawn.` }) });
+  return submitForm(addBeds, {
+    slug,
+    form,
+    fixed: { plotId },
+    done: ({ bedIds }) => ({ message: bedIds.length === 1 ? 'The bed is drawn.' : `${bedIds.length} beds are drawn.` }),
+  });
 }
 
 export async function changeBedAction(slug: string, bedId: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(changeBed, { slug, form, fixed: { bedId }, done: (bed) => ({ redirectTo: `/${slug}/ground/beds/${bed.bedId}` }) });
+  return submitForm(changeBed, {
+    slug,
+    form,
+    fixed: { bedId },
+    done: (bed) => ({ redirectTo: `/${slug}/ground/beds/${bed.bedId}` }),
+  });
 }
 
 export async function retireBedAction(slug: string, bedId: string, _: FormState, form: FormData): Promise<FormState> {
@@ -23,22 +39,53 @@ export async function splitBedAction(slug: string, bedId: string, _: FormState, 
 }
 
 export async function joinBedsAction(slug: string, bedId: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(joinBeds, { slug, form, fixed: { bedId }, done: (joined) => ({ redirectTo: `/${slug}/ground/beds/${joined.bedId}` }) });
+  return submitForm(joinBeds, {
+    slug,
+    form,
+    fixed: { bedId },
+    done: (joined) => ({ redirectTo: `/${slug}/ground/beds/${joined.bedId}` }),
+  });
 }
 
-export async function recordPlantingAction(slug: string, bedId: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(recordPlanting, { slug, form, fixed: { bedId }, done: () => ({ redirectTo: `/${slug}/ground/beds/${bedId}` }) });
+export async function recordPlantingAction(
+  slug: string,
+  bedId: string,
+  _: FormState,
+  form: FormData,
+): Promise<FormState> {
+  return submitForm(recordPlanting, {
+    slug,
+    form,
+    fixed: { bedId },
+    done: () => ({ redirectTo: `/${slug}/ground/beds/${bedId}` }),
+  });
 }
 
-export async function retirePlantingAction(slug: string, plantingId: string, _: FormState, form: FormData): Promise<FormState> {
+export async function retirePlantingAction(
+  slug: string,
+  plantingId: string,
+  _: FormState,
+  form: FormData,
+): Promise<FormState> {
   return submitForm(retirePlanting, { slug, form, fixed: { plantingId }, done: () => ({ message: 'Taken back.' }) });
 }
 
 export async function logManuringAction(slug: string, bedId: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(logManuring, { slug, form, fixed: { bedId }, done: () => ({ message: 'Logged. The turn is reset there.' }) });
+  return submitForm(logManuring, {
+    slug,
+    form,
+    fixed: { bedId },
+    done: () => ({ message: 'Logged. The turn is reset there.' }),
+  });
 }
 
-export async function retireManuringAction(slug: string, bedId: string, workId: string, _: FormState, form: FormData): Promise<FormState> {
+export async function retireManuringAction(
+  slug: string,
+  bedId: string,
+  workId: string,
+  _: FormState,
+  form: FormData,
+): Promise<FormState> {
   return submitForm(retireManuring, { slug, form, fixed: { bedId, workId }, done: () => ({ message: 'Taken back.' }) });
 }
 
@@ -51,9 +98,27 @@ export async function fillGridAction(slug: string, plotId: string, _: FormState,
       return mark === 'c' ? [{ bedId, season: Number(season), cropKey }] : [];
     }),
   });
-  return submitForm(fillGrid, { slug, form, shape, fixed: { plotId }, done: ({ recorded }) => ({ message: recorded ? `${recorded} recorded.` : 'Nothing was different, so nothing was recorded.' }) });
+  return submitForm(fillGrid, {
+    slug,
+    form,
+    shape,
+    fixed: { plotId },
+    done: ({ recorded }) => ({
+      message: recorded ? `${recorded} recorded.` : 'Nothing was different, so nothing was recorded.',
+    }),
+  });
 }
 
-export async function importPlantingsAction(slug: string, plotId: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(importPlantings, { slug, form, fixed: { plotId }, done: ({ recorded }) => ({ message: `${recorded} plantings taken in.` }) });
+export async function importPlantingsAction(
+  slug: string,
+  plotId: string,
+  _: FormState,
+  form: FormData,
+): Promise<FormState> {
+  return submitForm(importPlantings, {
+    slug,
+    form,
+    fixed: { plotId },
+    done: ({ recorded }) => ({ message: `${recorded} plantings taken in.` }),
+  });
 }

@@ -19,24 +19,50 @@ type Props = { params: Promise<{ society: string }>; searchParams: Promise<{ sea
 export default async function GroundPage({ params, searchParams }: Props) {
   const { society } = await params;
   const { season: asked, holding } = await searchParams;
-  const { today, season, plan, need, units, holdings, everybody, isOwn } = await ask(readGround, society, { season: asked ?? null, holdingId: holding || null });
+  const { today, season, plan, need, units, holdings, everybody, isOwn } = await ask(readGround, society, {
+    season: asked ?? null,
+    holdingId: holding || null,
+  });
   const year = Number(today.slice(0, 4));
   const who = holdings.flatMap(({ members }) => members.map(({ name }) => name)).join(' and ');
   return (
     <>
-      <PageHead title={isOwn ? 'My ground' : `Ground of ${who}`} lead={isOwn ? undefined : 'You keep it for them; the book says so.'}>
+      <PageHead
+        title={isOwn ? 'My ground' : `Ground of ${who}`}
+        lead={isOwn ? undefined : 'You keep it for them; the book says so.'}
+      >
         {everybody.length ? (
           <form className="inline-form" method="get">
-            <SelectField name="holding" label="Keep somebody’s ground" value={holding ?? ''} empty="your own" choices={everybody.map(({ id, label }) => ({ value: id, label }))} />
+            <SelectField
+              name="holding"
+              label="Keep somebody’s ground"
+              value={holding ?? ''}
+              empty="your own"
+              choices={everybody.map(({ id, label }) => ({ value: id, label }))}
+            />
             <button type="submit" className="button">
               Open
             </button>
           </form>
         ) : null}
       </PageHead>
-      {plan.length === 0 ? <Empty>You hold no plot at present. The secretary lets plots; once yours is let to you, it stands here.</Empty> : null}
+      {plan.length === 0 ? (
+        <Empty>You hold no plot at present. The secretary lets plots; once yours is let to you, it stands here.</Empty>
+      ) : null}
       {plan.map((plot) => (
-        <Sheet key={plot.id} title={`Plot ${plot.number}, season ${season}`} flush aside={<SeasonSwitch seasons={[year - 2, year - 1, year, year + 1]} season={season} thisYear={year} query={holding ? { holding } : {}} />}>
+        <Sheet
+          key={plot.id}
+          title={`Plot ${plot.number}, season ${season}`}
+          flush
+          aside={
+            <SeasonSwitch
+              seasons={[year - 2, year - 1, year, year + 1]}
+              season={season}
+              thisYear={year}
+              query={holding ? { holding } : {}}
+            />
+          }
+        >
           <SitePlan name={`Plot ${plot.number}`} season={season} plots={plan} only={plot.id} />
           <PlanKey />
           <div className="sheet-body">
@@ -63,7 +89,9 @@ export default async function GroundPage({ params, searchParams }: Props) {
                     {name}
                   </Link>,
                   `${formatLength(footprint.widthCm, units)} × ${formatLength(footprint.lengthCm, units)}`,
-                  [plantings.map(({ cropName }) => cropName).join(', ') || 'nothing recorded', mark ?? ''].filter(Boolean).join(' · '),
+                  [plantings.map(({ cropName }) => cropName).join(', ') || 'nothing recorded', mark ?? '']
+                    .filter(Boolean)
+                    .join(' · '),
                 ],
               }))}
             />
@@ -71,10 +99,20 @@ export default async function GroundPage({ params, searchParams }: Props) {
         </Sheet>
       ))}
       {plan.length ? (
-        <Sheet title={need.loads === 0 ? `No manure needed for ${need.season}` : `${need.loads} barrow-loads for ${need.season}`}>
+        <Sheet
+          title={
+            need.loads === 0 ? `No manure needed for ${need.season}` : `${need.loads} barrow-loads for ${need.season}`
+          }
+        >
           <p>
-            {formatArea(need.lines.reduce((sum, { turn }) => sum + turn.dueCm2, 0), units)} is due its turn
-            {need.lines.some(({ turn }) => turn.unloggedCm2) ? ', and ground without a record counts in part, “assumed”.' : '.'}
+            {formatArea(
+              need.lines.reduce((sum, { turn }) => sum + turn.dueCm2, 0),
+              units,
+            )}{' '}
+            is due its turn
+            {need.lines.some(({ turn }) => turn.unloggedCm2)
+              ? ', and ground without a record counts in part, “assumed”.'
+              : '.'}
           </p>
           <Reason ask={`Why ${need.loads}?`}>
             <NeedReason need={need} units={units} />
@@ -84,7 +122,11 @@ export default async function GroundPage({ params, searchParams }: Props) {
               To the deliveries
             </Link>
           </p>
-          <Caution>A barrow-load of manure weighs {Math.round(need.barrowLoadG / 1000)} kg or more. Wear gloves, take half-loads where a full one strains you, and wash your hands before you eat. Where in doubt, ask your doctor or your society.</Caution>
+          <Caution>
+            A barrow-load of manure weighs {Math.round(need.barrowLoadG / 1000)} kg or more. Wear gloves, take
+            half-loads where a full one strains you, and wash your hands before you eat. Where in doubt, ask your doctor
+            or your society.
+          </Caution>
         </Sheet>
       ) : null}
     </>

@@ -1,12 +1,11 @@
 import { randomUUID } from 'node:crypto';
 import type { Metadata } from 'next';
-import { signOutAction, signOutEverywhereAction } from '@/app/(public)/actions';
 import { ask } from '@/app/_server/caller';
 import { NoteField, TextField, TickField } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
 import { PageHead, Sheet } from '@/app/_ui/sheet';
 import { readStanding } from '@/lib/usecases/members/read-standing';
-import { changeDetailsAction, changePasswordAction } from './actions';
+import { changeDetailsAction, changePasswordAction, signOutAction, signOutEverywhereAction } from './actions';
 
 export const metadata: Metadata = { title: 'You' };
 
@@ -15,17 +14,31 @@ export default async function MePage({ params }: { params: Promise<{ society: st
   const { member, units } = await ask(readStanding, society);
   return (
     <>
-      <PageHead title={member.name} lead="How the society reaches you, and what you measure in. Other members never see your address, telephone or notes." />
+      <PageHead
+        title={member.name}
+        lead="How the society reaches you, and what you measure in. Other members never see your address, telephone or notes."
+      />
       <Sheet title="Name and contact">
         <Form action={changeDetailsAction.bind(null, society)} writeId={randomUUID()} submit="Save">
           <TextField name="name" label="Name" value={member.name} autoComplete="name" />
-          <TextField name="email" type="email" label="E-mail address for the society’s mail" value={member.email ?? ''} />
+          <TextField
+            name="email"
+            type="email"
+            label="E-mail address for the society’s mail"
+            value={member.email ?? ''}
+          />
           <TextField name="phone" type="tel" label="Telephone" value={member.phone ?? ''} autoComplete="tel" />
           <NoteField name="postal" label="Postal address" value={member.postal ?? ''} />
           <fieldset>
             <legend>You measure in</legend>
             <TickField kind="radio" name="units" value="metric" label="metres" ticked={units === 'metric'} />
-            <TickField kind="radio" name="units" value="imperial" label="feet and inches" ticked={units === 'imperial'} />
+            <TickField
+              kind="radio"
+              name="units"
+              value="imperial"
+              label="feet and inches"
+              ticked={units === 'imperial'}
+            />
           </fieldset>
         </Form>
       </Sheet>
@@ -33,7 +46,13 @@ export default async function MePage({ params }: { params: Promise<{ society: st
         <Sheet title="Password">
           <Form action={changePasswordAction} writeId={randomUUID()} submit="Change the password">
             <TextField name="password" type="password" label="Present password" autoComplete="current-password" />
-            <TextField name="newPassword" type="password" label="New password" autoComplete="new-password" hint="At least 10 characters; three odd words do well." />
+            <TextField
+              name="newPassword"
+              type="password"
+              label="New password"
+              autoComplete="new-password"
+              hint="At least 10 characters; three odd words do well."
+            />
           </Form>
         </Sheet>
         <Sheet title="Signing out">

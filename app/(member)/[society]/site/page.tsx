@@ -23,22 +23,48 @@ export default async function SitePage({ params, searchParams }: Props) {
     return (
       <>
         <PageHead title="Site" />
-        <Empty>{read.runs ? <Link href={`/${society}/office/plots`}>Add the site and its plots first</Link> : 'The secretary has not added the site yet.'}</Empty>
+        <Empty>
+          {read.runs ? (
+            <Link href={`/${society}/office/plots`}>Add the site and its plots first</Link>
+          ) : (
+            'The secretary has not added the site yet.'
+          )}
+        </Empty>
       </>
     );
   const { site, season, thisYear, plan, compliance, short, trend, units, unmeasured, runs } = read;
   return (
     <>
-      <PageHead title={`${site.name}, what stands where`} lead={`${plan.length} plots${unmeasured ? `, ${unmeasured} of them not measured and drawn dashed` : ''}. Tap one of your beds for its history.`}>
+      <PageHead
+        title={`${site.name}, what stands where`}
+        lead={`${plan.length} plots${unmeasured ? `, ${unmeasured} of them not measured and drawn dashed` : ''}. Tap one of your beds for its history.`}
+      >
         <Link className="button" href={`/${society}/site/print?season=${season}`}>
           To print
         </Link>
       </PageHead>
-      <Sheet title={`Season ${season}${season > thisYear ? ', as planned' : ''}`} flush wide aside={<SeasonSwitch seasons={[3, 2, 1, 0, -1].map((back) => thisYear - back)} season={season} thisYear={thisYear} />}>
-        {plan.length === 0 ? <Empty>{runs ? <Link href={`/${society}/office/plots`}>Take in the list of plots</Link> : 'No plots yet.'}</Empty> : null}
+      <Sheet
+        title={`Season ${season}${season > thisYear ? ', as planned' : ''}`}
+        flush
+        wide
+        aside={
+          <SeasonSwitch seasons={[3, 2, 1, 0, -1].map((back) => thisYear - back)} season={season} thisYear={thisYear} />
+        }
+      >
+        {plan.length === 0 ? (
+          <Empty>
+            {runs ? <Link href={`/${society}/office/plots`}>Take in the list of plots</Link> : 'No plots yet.'}
+          </Empty>
+        ) : null}
         {plan.length ? (
           <PlanViewer>
-            <SitePlan name={site.name} season={season} plots={plan} paths={site.paths} northCentideg={site.northCentideg} />
+            <SitePlan
+              name={site.name}
+              season={season}
+              plots={plan}
+              paths={site.paths}
+              northCentideg={site.northCentideg}
+            />
           </PlanViewer>
         ) : null}
         <PlanKey />
@@ -48,7 +74,11 @@ export default async function SitePage({ params, searchParams }: Props) {
         <ComplianceTable areas={compliance.total} units={units} />
       </Sheet>
       <Sheet title="By crop group" flush>
-        {compliance.byGroup.length ? <ComplianceByGroup groups={compliance.byGroup} units={units} /> : <Empty>Nothing is recorded for {season} yet.</Empty>}
+        {compliance.byGroup.length ? (
+          <ComplianceByGroup groups={compliance.byGroup} units={units} />
+        ) : (
+          <Empty>Nothing is recorded for {season} yet.</Empty>
+        )}
       </Sheet>
       <Sheet title="Season by season" flush>
         <Trend seasons={trend} thisYear={thisYear} />
@@ -61,7 +91,11 @@ export default async function SitePage({ params, searchParams }: Props) {
           rows={short.map(({ plotNumber, bedName, bedId, cropName, shortCm2, areaCm2, findings }, at) => ({
             key: `${plotNumber} ${bedName} ${at}`,
             cells: [
-              bedId ? <Link key="bed" href={`/${society}/ground/beds/${bedId}`}>{`${plotNumber}, ${bedName}`}</Link> : `${plotNumber}, ${bedName}`,
+              bedId ? (
+                <Link key="bed" href={`/${society}/ground/beds/${bedId}`}>{`${plotNumber}, ${bedName}`}</Link>
+              ) : (
+                `${plotNumber}, ${bedName}`
+              ),
               <div key="crop">
                 {cropName}
                 <div>

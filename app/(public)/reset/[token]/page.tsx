@@ -11,10 +11,19 @@ export default async function ResetPage({ params }: { params: Promise<{ token: s
   const { token } = await params;
   return (
     <>
-      <PageHead title="Choose a new password" lead="Every device is signed out, and this one signed in with the new one." />
+      <PageHead
+        title="Choose a new password"
+        lead="Every device is signed out, and this one signed in with the new one."
+      />
       <div className="narrow">
         <Form action={resetAction.bind(null, token)} writeId={randomUUID()} submit="Set the new password">
-          <TextField name="newPassword" type="password" label="New password" autoComplete="new-password" hint="At least 10 characters; three odd words do well." />
+          <TextField
+            name="newPassword"
+            type="password"
+            label="New password"
+            autoComplete="new-password"
+            hint="At least 10 characters; three odd words do well."
+          />
         </Form>
       </div>
     </>

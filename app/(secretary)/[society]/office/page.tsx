@@ -8,7 +8,11 @@ export const metadata: Metadata = { title: 'Office' };
 
 const rooms = [
   { path: 'deliveries', name: 'Deliveries', says: 'Plan a load, type in paper bookings, share out, tick off, settle.' },
-  { path: 'plots', name: 'Plots and tenancies', says: 'Take in the list of plots, draw them, let, halve and join them.' },
+  {
+    path: 'plots',
+    name: 'Plots and tenancies',
+    says: 'Take in the list of plots, draw them, let, halve and join them.',
+  },
   { path: 'members', name: 'Members', says: 'Add and invite people, give offices, hand over.' },
   { path: 'crops', name: 'Crops', says: 'Add what the catalogue lacks.' },
   { path: 'settings', name: 'The society’s rules', says: 'Breaks, interval, dressing, barrow: each with its source.' },
@@ -21,7 +25,10 @@ export default async function OfficePage({ params }: { params: Promise<{ society
   const here = members.filter(({ leftOn }) => !leftOn);
   return (
     <>
-      <PageHead title="Office" lead={`${here.length} members; ${here.filter(({ hasAccount }) => !hasAccount).length} of them have no account, and ${here.filter(({ email }) => !email).length} cannot be mailed.`} />
+      <PageHead
+        title="Office"
+        lead={`${here.length} members; ${here.filter(({ hasAccount }) => !hasAccount).length} of them have no account, and ${here.filter(({ email }) => !email).length} cannot be mailed.`}
+      />
       <ol className="due wide">
         {rooms.map(({ path, name, says }) => (
           <li key={path} style={{ gridTemplateColumns: '1fr auto' }}>

@@ -20,7 +20,10 @@ export default async function DeliveryPage({ params }: Props) {
   const { society, delivery: deliveryId } = await params;
   const read = await ask(readDelivery, society, { deliveryId });
   const { delivery, timeZone, claims, totals, runs, ticks } = read;
-  const lead = delivery.state === 'open' ? `Booking closes on ${whenWords(delivery.closesAt, timeZone)}.` : `It is ${stateWords(delivery.state)}.`;
+  const lead =
+    delivery.state === 'open'
+      ? `Booking closes on ${whenWords(delivery.closesAt, timeZone)}.`
+      : `It is ${stateWords(delivery.state)}.`;
   const isShared = ['shared', 'collecting', 'settled'].includes(delivery.state);
   return (
     <>
@@ -43,7 +46,13 @@ export default async function DeliveryPage({ params }: Props) {
       </PageHead>
       <div className="stack">
         {claims.length === 0 ? <Empty>You hold no plot, so there is nothing to book for.</Empty> : null}
-        {claims.map((claim) => (isShared ? <ShareSheet key={claim.holding.id} claim={claim} society={society} delivery={delivery} /> : <BookSheet key={claim.holding.id} claim={claim} society={society} read={read} />))}
+        {claims.map((claim) =>
+          isShared ? (
+            <ShareSheet key={claim.holding.id} claim={claim} society={society} delivery={delivery} />
+          ) : (
+            <BookSheet key={claim.holding.id} claim={claim} society={society} read={read} />
+          ),
+        )}
       </div>
       <div className="stack">
         <Facts read={read} />
@@ -55,10 +64,12 @@ export default async function DeliveryPage({ params }: Props) {
         {delivery.lot ? (
           <Sheet title="The lot">
             <p className="small">
-              Thirty-two bytes were drawn when booking opened and shown to nobody. This is their SHA-256, so that they cannot be changed: <code>{delivery.lot.commitment}</code>
+              Thirty-two bytes were drawn when booking opened and shown to nobody. This is their SHA-256, so that they
+              cannot be changed: <code>{delivery.lot.commitment}</code>
             </p>
             <p className="small">
-              They are published with the first preview. Whoever runs the server could still cheat; <Link href="/help">how far to trust it</Link>.
+              They are published with the first preview. Whoever runs the server could still cheat;{' '}
+              <Link href="/help">how far to trust it</Link>.
             </p>
           </Sheet>
         ) : null}
@@ -76,7 +87,10 @@ function BookSheet({ claim, society, read }: { claim: Read['claims'][number]; so
   const beds = need?.lines.filter(({ kind, massG }) => kind === 'bed' && massG > 0) ?? [];
   const bound = [null, society, delivery.id, holding.id] as const;
   return (
-    <Sheet title={booking ? `You ask for ${loadsWords(booking.asked)}` : `What plot ${plots} needs`} aside={booking ? <span className="soft">plot {plots}</span> : null}>
+    <Sheet
+      title={booking ? `You ask for ${loadsWords(booking.asked)}` : `What plot ${plots} needs`}
+      aside={booking ? <span className="soft">plot {plots}</span> : null}
+    >
       {need ? (
         <>
           <p>
@@ -88,19 +102,43 @@ function BookSheet({ claim, society, read }: { claim: Read['claims'][number]; so
         </>
       ) : null}
       {isOpen && mayBook ? (
-        <Form action={bookAction.bind(...bound)} writeId={randomUUID()} submit={booking ? 'Change the booking' : 'Book'} labels={{ asked: 'Loads' }}>
-          <TextField name="asked" label="Barrow-loads you ask for" value={String(booking?.asked ?? Math.min(need?.loads || 1, delivery.capLoads ?? 9999))} inputMode="numeric" className="short-field" hint={`${delivery.capLoads ? `At most ${delivery.capLoads} a holding. ` : ''}What goes beyond your need comes after everybody’s needs.`} />
+        <Form
+          action={bookAction.bind(...bound)}
+          writeId={randomUUID()}
+          submit={booking ? 'Change the booking' : 'Book'}
+          labels={{ asked: 'Loads' }}
+        >
+          <TextField
+            name="asked"
+            label="Barrow-loads you ask for"
+            value={String(booking?.asked ?? Math.min(need?.loads || 1, delivery.capLoads ?? 9999))}
+            inputMode="numeric"
+            className="short-field"
+            hint={`${delivery.capLoads ? `At most ${delivery.capLoads} a holding. ` : ''}What goes beyond your need comes after everybody’s needs.`}
+          />
           {beds.length ? (
             <fieldset>
               <legend>For which beds? Loads collected reset their turn, in this order.</legend>
               {beds.map(({ id, label, plotNumber, massG }) => (
-                <TickField key={id} name="beds" value={id} label={`plot ${plotNumber}, bed ${label}: ${formatMass(massG)}`} ticked={booking ? booking.bedIds.includes(id) : true} />
+                <TickField
+                  key={id}
+                  name="beds"
+                  value={id}
+                  label={`plot ${plotNumber}, bed ${label}: ${formatMass(massG)}`}
+                  ticked={booking ? booking.bedIds.includes(id) : true}
+                />
               ))}
             </fieldset>
           ) : null}
         </Form>
       ) : null}
-      {isOpen && !mayBook ? <p className="soft">The secretary has named {holding.members.find(({ id }) => id === holding.bookerMemberId)?.name ?? 'one holder'} to book for this holding.</p> : null}
+      {isOpen && !mayBook ? (
+        <p className="soft">
+          The secretary has named{' '}
+          {holding.members.find(({ id }) => id === holding.bookerMemberId)?.name ?? 'one holder'} to book for this
+          holding.
+        </p>
+      ) : null}
       {isOpen && mayBook && booking ? (
         <Reason ask="Withdraw it">
           <Form action={withdrawAction.bind(...bound)} writeId={randomUUID()} submit="Yes, withdraw the booking" danger>
@@ -109,12 +147,23 @@ function BookSheet({ claim, society, read }: { claim: Read['claims'][number]; so
         </Reason>
       ) : null}
       {!isOpen && !booking ? <p className="soft">Nothing was booked for plot {plots}.</p> : null}
-      <Caution>A barrow-load of this weighs about {formatMass(delivery.barrowLitres * delivery.densityGPerL)}. Push half-loads where a full one strains you; gloves on, and wash your hands before you eat.</Caution>
+      <Caution>
+        A barrow-load of this weighs about {formatMass(delivery.barrowLitres * delivery.densityGPerL)}. Push half-loads
+        where a full one strains you; gloves on, and wash your hands before you eat.
+      </Caution>
     </Sheet>
   );
 }
 
-function ShareSheet({ claim, society, delivery }: { claim: Read['claims'][number]; society: string; delivery: Read['delivery'] }) {
+function ShareSheet({
+  claim,
+  society,
+  delivery,
+}: {
+  claim: Read['claims'][number];
+  society: string;
+  delivery: Read['delivery'];
+}) {
   const { booking, holding } = claim;
   const plots = holding.plots.map(({ number }) => number).join(', ');
   if (!booking)
@@ -127,10 +176,13 @@ function ShareSheet({ claim, society, delivery }: { claim: Read['claims'][number
   return (
     <Sheet title={`Your share: ${loadsWords(share)}`} aside={<span className="soft">plot {plots}</span>}>
       <p>
-        Because: {booking.reason ? reasonWords(booking.reason, booking.creditBeforeMillionths ?? 0) : 'not shared out yet'}. You asked for {booking.asked} and needed {booking.needLoads}.
+        Because:{' '}
+        {booking.reason ? reasonWords(booking.reason, booking.creditBeforeMillionths ?? 0) : 'not shared out yet'}. You
+        asked for {booking.asked} and needed {booking.needLoads}.
       </p>
       <p>
-        {booking.collectedLoads} of {share} collected{delivery.state === 'settled' ? '' : `; collect by ${dayWords(delivery.collectByOn)}`}.
+        {booking.collectedLoads} of {share} collected
+        {delivery.state === 'settled' ? '' : `; collect by ${dayWords(delivery.collectByOn)}`}.
       </p>
       {['shared', 'collecting'].includes(delivery.state) ? (
         <p className="actions">
@@ -150,7 +202,12 @@ function Facts({ read: { delivery, keyHolder, timeZone } }: { read: Read }) {
     ['material', `${delivery.material}${delivery.ageMonths === null ? '' : `, ${delivery.ageMonths} months old`}`],
     ['from', delivery.supplier],
     ['amount', `${amount}, about ${loadsWords(delivery.expectedLoads)}`],
-    ['heap', delivery.heapLoads === null ? null : `${loadsWords(delivery.heapLoads)} as measured, ${delivery.collectedLoads} collected`],
+    [
+      'heap',
+      delivery.heapLoads === null
+        ? null
+        : `${loadsWords(delivery.heapLoads)} as measured, ${delivery.collectedLoads} collected`,
+    ],
     ['comes', dayWords(delivery.arrivesOn)],
     ['booking closes', whenWords(delivery.closesAt, timeZone)],
     ['collect by', dayWords(delivery.collectByOn)],
@@ -163,7 +220,9 @@ function Facts({ read: { delivery, keyHolder, timeZone } }: { read: Read }) {
   return (
     <Sheet title="The load">
       <dl>
-        {facts.map(([name, value]) => (value ? [<dt key={name}>{name}</dt>, <dd key={`${name} is`}>{value}</dd>] : null))}
+        {facts.map(([name, value]) =>
+          value ? [<dt key={name}>{name}</dt>, <dd key={`${name} is`}>{value}</dd>] : null,
+        )}
       </dl>
     </Sheet>
   );
@@ -176,7 +235,11 @@ function Unloading({ read: { delivery, unloaders, iUnload }, society }: { read: 
       <p>
         {delivery.unloadersWanted} wanted; {unloaders.length ? unloaders.join(', ') : 'nobody yet'}.
       </p>
-      <Form action={unloadAction.bind(null, society, delivery.id)} writeId={randomUUID()} submit={iUnload ? 'I can’t after all' : 'I can help'}>
+      <Form
+        action={unloadAction.bind(null, society, delivery.id)}
+        writeId={randomUUID()}
+        submit={iUnload ? 'I can’t after all' : 'I can help'}
+      >
         <input type="hidden" name="offers" value={iUnload ? '' : 'yes'} />
       </Form>
     </Sheet>

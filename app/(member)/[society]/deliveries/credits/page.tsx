@@ -12,11 +12,23 @@ export default async function CreditsPage({ params }: { params: Promise<{ societ
   const materials = await ask(readCredits, society);
   return (
     <>
-      <PageHead title="Credits" lead="What each holding is owed from the last, partial rounds of past deliveries, in loads. Together they are always zero. Credit waits while nothing is asked." />
+      <PageHead
+        title="Credits"
+        lead="What each holding is owed from the last, partial rounds of past deliveries, in loads. Together they are always zero. Credit waits while nothing is asked."
+      />
       {materials.length === 0 ? <Empty>No delivery has been settled yet, so nobody is owed anything.</Empty> : null}
       {materials.map(({ key, name, rows }) => (
-        <Sheet key={key} title={name} flush aside={<span className="soft">largest {creditWords(rows[0]?.millionths ?? 0)}</span>}>
-          <Table caption={`Credits of ${name}`} columns={[{ head: 'plot' }, { head: 'loads', number: true }]} rows={rows.map(({ plots, millionths }) => ({ key: plots, cells: [plots, creditWords(millionths)] }))} />
+        <Sheet
+          key={key}
+          title={name}
+          flush
+          aside={<span className="soft">largest {creditWords(rows[0]?.millionths ?? 0)}</span>}
+        >
+          <Table
+            caption={`Credits of ${name}`}
+            columns={[{ head: 'plot' }, { head: 'loads', number: true }]}
+            rows={rows.map(({ plots, millionths }) => ({ key: plots, cells: [plots, creditWords(millionths)] }))}
+          />
         </Sheet>
       ))}
     </>

@@ -10,24 +10,57 @@ export const metadata: Metadata = { title: 'The book of changes' };
 
 type Search = { thing?: string; member?: string; from?: string; to?: string; page?: string };
 
-export default async function BookPage({ params, searchParams }: { params: Promise<{ society: string }>; searchParams: Promise<Search> }) {
+export default async function BookPage({
+  params,
+  searchParams,
+}: {
+  params: Promise<{ society: string }>;
+  searchParams: Promise<Search>;
+}) {
   const { society } = await params;
   const search = await searchParams;
   const { rows, count, things, members, page, pages } = await ask(readBook, society, search);
   const pageLink = (to: number) => `?${new URLSearchParams({ ...search, page: String(to) })}`;
   return (
     <>
-      <PageHead title="The book of changes" lead={`${count.toLocaleString('en-GB')} changes. Nothing in it is ever altered or removed.`} />
+      <PageHead
+        title="The book of changes"
+        lead={`${count.toLocaleString('en-GB')} changes. Nothing in it is ever altered or removed.`}
+      />
       <form className="row wide" method="get">
-        <SelectField name="thing" label="About" empty="everything" value={search.thing ?? ''} choices={things.map((thing) => ({ value: thing, label: thing }))} className="short-field" />
-        <SelectField name="member" label="By or for" empty="anybody" value={search.member ?? ''} choices={members.map(({ id, name }) => ({ value: id, label: name }))} />
+        <SelectField
+          name="thing"
+          label="About"
+          empty="everything"
+          value={search.thing ?? ''}
+          choices={things.map((thing) => ({ value: thing, label: thing }))}
+          className="short-field"
+        />
+        <SelectField
+          name="member"
+          label="By or for"
+          empty="anybody"
+          value={search.member ?? ''}
+          choices={members.map(({ id, name }) => ({ value: id, label: name }))}
+        />
         <TextField name="from" type="date" label="From" value={search.from} />
         <TextField name="to" type="date" label="To" value={search.to} />
         <button type="submit" className="button">
           Show
         </button>
       </form>
-      <Sheet title="Changes" flush wide aside={pages > 1 ? <span className="soft">page {page + 1} of {pages}</span> : null}>
+      <Sheet
+        title="Changes"
+        flush
+        wide
+        aside={
+          pages > 1 ? (
+            <span className="soft">
+              page {page + 1} of {pages}
+            </span>
+          ) : null
+        }
+      >
         {rows.length === 0 ? <Empty>Nothing matches. Widen the days, or choose “everything”.</Empty> : null}
         <Table
           caption="Changes"
@@ -36,7 +69,9 @@ export default async function BookPage({ params, searchParams }: { params: Promi
             key: id,
             cells: [
               at.toLocaleString('en-GB', { dateStyle: 'medium', timeStyle: 'short', timeZone: 'Europe/London' }),
-              [by, forMember ? `for ${forMember}` : '', forPlots ? `for plot ${forPlots}` : ''].filter(Boolean).join(', '),
+              [by, forMember ? `for ${forMember}` : '', forPlots ? `for plot ${forPlots}` : '']
+                .filter(Boolean)
+                .join(', '),
               `${thing} ${verb}`,
               <Facts key="before" of={before} />,
               <Facts key="after" of={after} />,
@@ -45,8 +80,16 @@ export default async function BookPage({ params, searchParams }: { params: Promi
         />
       </Sheet>
       <p className="wide row">
-        {page > 0 ? <Link className="button" href={pageLink(page - 1)}>Newer</Link> : null}
-        {page + 1 < pages ? <Link className="button" href={pageLink(page + 1)}>Older</Link> : null}
+        {page > 0 ? (
+          <Link className="button" href={pageLink(page - 1)}>
+            Newer
+          </Link>
+        ) : null}
+        {page + 1 < pages ? (
+          <Link className="button" href={pageLink(page + 1)}>
+            Older
+          </Link>
+        ) : null}
       </p>
     </>
   );

@@ -23,7 +23,10 @@ export default async function CropsPage({ params, searchParams }: Props) {
   const crop = crops.find(({ key }) => key === chosen);
   return (
     <>
-      <PageHead title="Crops" lead={`${crops.length} crops. What the society sets for itself stands over the catalogue.`} />
+      <PageHead
+        title="Crops"
+        lead={`${crops.length} crops. What the society sets for itself stands over the catalogue.`}
+      />
       <Sheet title="The list" flush>
         <Table
           caption="Crops"
@@ -54,10 +57,30 @@ export default async function CropsPage({ params, searchParams }: Props) {
               <TextField name="name" label="Name" value={crop?.name ?? ''} />
               <TextField name="binomial" label="Botanical name" value={crop?.binomial ?? ''} />
               <TextField name="family" label="Botanical family" value={crop?.family ?? ''} />
-              <SelectField name="cropGroup" label="Group" value={crop?.cropGroup ?? 'leaves'} choices={cropGroups.map(({ key, name }) => ({ value: key, label: name }))} />
-              <SelectField name="hostGroup" label="Shares soil troubles with" empty="none of these" value={crop?.hostGroups[0] ?? ''} choices={hostGroups.map(({ key, name }) => ({ value: key, label: name }))} />
-              <SelectField name="life" label="Lives" value={crop?.life ?? 'annual'} choices={['annual', 'biennial', 'perennial'].map((life) => ({ value: life, label: life }))} />
-              <TickField name="takesManure" label="Takes manure when it is its turn" ticked={crop?.takesManure ?? false} />
+              <SelectField
+                name="cropGroup"
+                label="Group"
+                value={crop?.cropGroup ?? 'leaves'}
+                choices={cropGroups.map(({ key, name }) => ({ value: key, label: name }))}
+              />
+              <SelectField
+                name="hostGroup"
+                label="Shares soil troubles with"
+                empty="none of these"
+                value={crop?.hostGroups[0] ?? ''}
+                choices={hostGroups.map(({ key, name }) => ({ value: key, label: name }))}
+              />
+              <SelectField
+                name="life"
+                label="Lives"
+                value={crop?.life ?? 'annual'}
+                choices={['annual', 'biennial', 'perennial'].map((life) => ({ value: life, label: life }))}
+              />
+              <TickField
+                name="takesManure"
+                label="Takes manure when it is its turn"
+                ticked={crop?.takesManure ?? false}
+              />
             </Form>
           </Sheet>
         </section>

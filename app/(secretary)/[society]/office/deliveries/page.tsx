@@ -18,7 +18,9 @@ export default async function OfficeDeliveriesPage({ params }: { params: Promise
           Plan a delivery
         </Link>
       </PageHead>
-      {deliveries.length === 0 ? <Empty>None yet. Plan one: material, amount, day and closing time are enough.</Empty> : null}
+      {deliveries.length === 0 ? (
+        <Empty>None yet. Plan one: material, amount, day and closing time are enough.</Empty>
+      ) : null}
       <Sheet title="All of them" flush wide>
         <Table
           caption="Deliveries"
@@ -26,7 +28,13 @@ export default async function OfficeDeliveriesPage({ params }: { params: Promise
           rows={deliveries.map(({ id, name, arrivesOn, state }) => ({
             key: id,
             mine: !['settled', 'called_off'].includes(state),
-            cells: [<Link key="name" href={`/${society}/office/deliveries/${id}`}>{name}</Link>, dayWords(arrivesOn), stateWords(state)],
+            cells: [
+              <Link key="name" href={`/${society}/office/deliveries/${id}`}>
+                {name}
+              </Link>,
+              dayWords(arrivesOn),
+              stateWords(state),
+            ],
           }))}
         />
       </Sheet>

@@ -12,25 +12,54 @@ export async function addMemberAction(slug: string, _: FormState, form: FormData
 }
 
 export async function inviteAction(slug: string, memberId: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(inviteMember, { slug, form, fixed: { memberId }, done: ({ link }) => ({ message: `The link works once, within a fortnight, and is shown this once: ${link}` }) });
+  return submitForm(inviteMember, {
+    slug,
+    form,
+    fixed: { memberId },
+    done: ({ link }) => ({ message: `The link works once, within a fortnight, and is shown this once: ${link}` }),
+  });
 }
 
-export async function changeMemberAction(slug: string, memberId: string, _: FormState, form: FormData): Promise<FormState> {
+export async function changeMemberAction(
+  slug: string,
+  memberId: string,
+  _: FormState,
+  form: FormData,
+): Promise<FormState> {
   return submitForm(changeMember, { slug, form, fixed: { memberId }, done: () => ({ message: 'Saved.' }) });
 }
 
 export async function rolesAction(slug: string, memberId: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(setMemberRoles, { slug, form, fixed: { memberId }, done: () => ({ message: 'The offices are set.' }) });
+  return submitForm(setMemberRoles, {
+    slug,
+    form,
+    fixed: { memberId },
+    done: () => ({ message: 'The offices are set.' }),
+  });
 }
 
 export async function handOverAction(slug: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(handOver, { slug, form, done: ({ keep }) => (keep ? { message: 'There are two secretaries now.' } : { redirectTo: `/${slug}` }) });
+  return submitForm(handOver, {
+    slug,
+    form,
+    done: ({ keep }) => (keep ? { message: 'There are two secretaries now.' } : { redirectTo: `/${slug}` }),
+  });
 }
 
 export async function leaveAction(slug: string, memberId: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(memberLeaves, { slug, form, fixed: { memberId }, done: () => ({ message: 'They have left. The ground’s history stays.' }) });
+  return submitForm(memberLeaves, {
+    slug,
+    form,
+    fixed: { memberId },
+    done: () => ({ message: 'They have left. The ground’s history stays.' }),
+  });
 }
 
 export async function eraseAction(slug: string, memberId: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(eraseMember, { slug, form, fixed: { memberId }, done: () => ({ redirectTo: `/${slug}/office/members` }) });
+  return submitForm(eraseMember, {
+    slug,
+    form,
+    fixed: { memberId },
+    done: () => ({ redirectTo: `/${slug}/office/members` }),
+  });
 }

@@ -20,7 +20,10 @@ export default async function MembersPage({ params }: { params: Promise<{ societ
   const runs = roles.includes('secretary');
   return (
     <>
-      <PageHead title="Members" lead={`${here.length} members. Whoever cannot be mailed stands on the lists for the gate.`} />
+      <PageHead
+        title="Members"
+        lead={`${here.length} members. Whoever cannot be mailed stands on the lists for the gate.`}
+      />
       <Sheet title="The list" flush>
         <Table
           caption="Members"
@@ -28,7 +31,13 @@ export default async function MembersPage({ params }: { params: Promise<{ societ
           rows={members.map(({ id, name, plots, hasAccount, email, roles: held, leftOn }) => ({
             key: id,
             cells: [
-              runs ? <Link key="name" href={`/${society}/office/members/${id}`}>{name}</Link> : name,
+              runs ? (
+                <Link key="name" href={`/${society}/office/members/${id}`}>
+                  {name}
+                </Link>
+              ) : (
+                name
+              ),
               plots.join(', ') || '–',
               leftOn ? `left ${leftOn}` : hasAccount ? 'yes' : email ? 'not yet' : 'no, and no e-mail',
               held.map(roleName).join(', ') || '–',
@@ -41,14 +50,27 @@ export default async function MembersPage({ params }: { params: Promise<{ societ
           <Sheet title="Add a member">
             <Form action={addMemberAction.bind(null, society)} writeId={randomUUID()} submit="Add">
               <TextField name="name" label="Name" />
-              <TextField name="email" type="email" label="E-mail address" hint="May be left empty: you can book and log for them." />
+              <TextField
+                name="email"
+                type="email"
+                label="E-mail address"
+                hint="May be left empty: you can book and log for them."
+              />
               <TextField name="phone" type="tel" label="Telephone" />
               <TickField name="invite" label="Make an invitation link at once" />
             </Form>
           </Sheet>
           <Sheet title="Hand over the secretary’s office">
             <Form action={handOverAction.bind(null, society)} writeId={randomUUID()} submit="Hand over" danger>
-              <SelectField name="memberId" label="Successor" empty="choose a member" choices={here.filter(({ id, hasAccount }) => hasAccount && id !== me.id).map(({ id, name }) => ({ value: id, label: name }))} hint="They need an account." />
+              <SelectField
+                name="memberId"
+                label="Successor"
+                empty="choose a member"
+                choices={here
+                  .filter(({ id, hasAccount }) => hasAccount && id !== me.id)
+                  .map(({ id, name }) => ({ value: id, label: name }))}
+                hint="They need an account."
+              />
               <TickField name="keep" label="I stay secretary beside them" />
             </Form>
           </Sheet>

@@ -15,7 +15,11 @@ export async function addPlotAction(slug: string, _: FormState, form: FormData):
 }
 
 export async function importPlotsAction(slug: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(importPlots, { slug, form, done: ({ plots, members }) => ({ message: `${plots} plots and ${members} members taken in.` }) });
+  return submitForm(importPlots, {
+    slug,
+    form,
+    done: ({ plots, members }) => ({ message: `${plots} plots and ${members} members taken in.` }),
+  });
 }
 
 export async function drawPlotAction(slug: string, plotId: string, _: FormState, form: FormData): Promise<FormState> {
@@ -23,25 +27,62 @@ export async function drawPlotAction(slug: string, plotId: string, _: FormState,
 }
 
 export async function letPlotAction(slug: string, plotId: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(letPlot, { slug, form, fixed: { plotId }, done: () => ({ message: 'Let. They are told where they can be mailed.' }) });
+  return submitForm(letPlot, {
+    slug,
+    form,
+    fixed: { plotId },
+    done: () => ({ message: 'Let. They are told where they can be mailed.' }),
+  });
 }
 
 export async function endTenancyAction(slug: string, plotId: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(endTenancy, { slug, form, fixed: { plotId }, done: ({ holdingEnds }) => ({ message: holdingEnds ? 'Ended. It was their last plot, so their credit lapses.' : 'Ended.' }) });
+  return submitForm(endTenancy, {
+    slug,
+    form,
+    fixed: { plotId },
+    done: ({ holdingEnds }) => ({
+      message: holdingEnds ? 'Ended. It was their last plot, so their credit lapses.' : 'Ended.',
+    }),
+  });
 }
 
-export async function nameBookerAction(slug: string, holdingId: string, _: FormState, form: FormData): Promise<FormState> {
+export async function nameBookerAction(
+  slug: string,
+  holdingId: string,
+  _: FormState,
+  form: FormData,
+): Promise<FormState> {
   return submitForm(nameBooker, { slug, form, fixed: { holdingId }, done: () => ({ message: 'Set; they are told.' }) });
 }
 
-export async function changeHoldersAction(slug: string, holdingId: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(changeHolders, { slug, form, fixed: { holdingId }, done: () => ({ message: 'Set; they are told.' }) });
+export async function changeHoldersAction(
+  slug: string,
+  holdingId: string,
+  _: FormState,
+  form: FormData,
+): Promise<FormState> {
+  return submitForm(changeHolders, {
+    slug,
+    form,
+    fixed: { holdingId },
+    done: () => ({ message: 'Set; they are told.' }),
+  });
 }
 
 export async function halvePlotAction(slug: string, plotId: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(halvePlot, { slug, form, fixed: { plotId }, done: () => ({ redirectTo: `/${slug}/office/plots` }) });
+  return submitForm(halvePlot, {
+    slug,
+    form,
+    fixed: { plotId },
+    done: () => ({ redirectTo: `/${slug}/office/plots` }),
+  });
 }
 
 export async function joinPlotsAction(slug: string, plotId: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(joinPlots, { slug, form, fixed: { plotId }, done: () => ({ redirectTo: `/${slug}/office/plots` }) });
+  return submitForm(joinPlots, {
+    slug,
+    form,
+    fixed: { plotId },
+    done: () => ({ redirectTo: `/${slug}/office/plots` }),
+  });
 }

@@ -18,15 +18,32 @@ export default async function PlotsPage({ params }: { params: Promise<{ society:
   const choices = sites.map(({ id, name }) => ({ value: id, label: name }));
   return (
     <>
-      <PageHead title="Plots and tenancies" lead={`${plots.length} plots, ${plots.filter(({ holders }) => !holders).length} to let, ${plots.filter(({ polygon }) => !polygon).length} not measured yet.`} />
+      <PageHead
+        title="Plots and tenancies"
+        lead={`${plots.length} plots, ${plots.filter(({ holders }) => !holders).length} to let, ${plots.filter(({ polygon }) => !polygon).length} not measured yet.`}
+      />
       <Sheet title="The plots" flush>
-        {plots.length === 0 ? <Empty>None yet. Paste the society’s list beside this, or add them one by one; the plan can be drawn later.</Empty> : null}
+        {plots.length === 0 ? (
+          <Empty>
+            None yet. Paste the society’s list beside this, or add them one by one; the plan can be drawn later.
+          </Empty>
+        ) : null}
         <Table
           caption="Plots"
           columns={[{ head: 'plot' }, { head: 'size' }, { head: 'let to' }]}
           rows={plots.map(({ id, number, polygon, quarterRods, areaCm2, holders }) => ({
             key: id,
-            cells: [runs ? <Link key="number" href={`/${society}/office/plots/${id}`}>{number}</Link> : number, polygon ? formatArea(areaCm2, 'metric') : `${formatRods(quarterRods ?? 0)}, not measured`, holders ?? 'to let'],
+            cells: [
+              runs ? (
+                <Link key="number" href={`/${society}/office/plots/${id}`}>
+                  {number}
+                </Link>
+              ) : (
+                number
+              ),
+              polygon ? formatArea(areaCm2, 'metric') : `${formatRods(quarterRods ?? 0)}, not measured`,
+              holders ?? 'to let',
+            ],
           }))}
         />
       </Sheet>
@@ -37,7 +54,12 @@ export default async function PlotsPage({ params }: { params: Promise<{ society:
               <Sheet title="Take in a list">
                 <Form action={importPlotsAction.bind(null, society)} writeId={randomUUID()} submit="Take it in">
                   <SelectField name="siteId" label="Site" choices={choices} />
-                  <NoteField name="table" label="Table with a heading line" rows={8} hint="Columns: plot, rods, holders, email, phone, from. Several holders in one cell, parted by a semicolon or an ampersand. Commas, semicolons or tabs. All of it is taken in, or none with each bad cell named." />
+                  <NoteField
+                    name="table"
+                    label="Table with a heading line"
+                    rows={8}
+                    hint="Columns: plot, rods, holders, email, phone, from. Several holders in one cell, parted by a semicolon or an ampersand. Commas, semicolons or tabs. All of it is taken in, or none with each bad cell named."
+                  />
                   <TextField name="from" type="date" label="Let from, where the table gives no day" value={today} />
                 </Form>
               </Sheet>
@@ -45,7 +67,13 @@ export default async function PlotsPage({ params }: { params: Promise<{ society:
                 <Form action={addPlotAction.bind(null, society)} writeId={randomUUID()} submit="Add">
                   <SelectField name="siteId" label="Site" choices={choices} />
                   <TextField name="number" label="Number" className="short-field" />
-                  <TextField name="rods" label="Size" suffix="rods" className="short-field" hint="A rod is 25.3 m². Draw it later, if you like." />
+                  <TextField
+                    name="rods"
+                    label="Size"
+                    suffix="rods"
+                    className="short-field"
+                    hint="A rod is 25.3 m². Draw it later, if you like."
+                  />
                 </Form>
               </Sheet>
             </>

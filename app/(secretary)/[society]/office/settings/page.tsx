@@ -19,17 +19,30 @@ type Props = { params: Promise<{ society: string }>; searchParams: Promise<{ rul
 export default async function SettingsPage({ params, searchParams }: Props) {
   const { society } = await params;
   const { rule = '' } = await searchParams;
-  const [{ values, history, today }, { roles }] = await Promise.all([ask(readSettings, society), ask(readStanding, society)]);
-  const present = (key: SettingKey) => (key.startsWith('break.') ? values.breakYears[key.slice(6)] : values[key as 'barrowLitres']);
+  const [{ values, history, today }, { roles }] = await Promise.all([
+    ask(readSettings, society),
+    ask(readStanding, society),
+  ]);
+  const present = (key: SettingKey) =>
+    key.startsWith('break.') ? values.breakYears[key.slice(6)] : values[key as 'barrowLitres'];
   const chosen = isSettingKey(rule) ? rule : null;
   const runs = roles.includes('secretary');
   return (
     <>
-      <PageHead title="The society’s rules" lead="What the figures rest on. Each comes with a default and its source; the society may set its own, from a day on." />
+      <PageHead
+        title="The society’s rules"
+        lead="What the figures rest on. Each comes with a default and its source; the society may set its own, from a day on."
+      />
       <Sheet title="In force today" flush wide>
         <Table
           caption="Rules in force"
-          columns={[{ head: 'rule' }, { head: 'value', number: true }, { head: 'default', number: true }, { head: 'source of the default' }, { head: '' }]}
+          columns={[
+            { head: 'rule' },
+            { head: 'value', number: true },
+            { head: 'default', number: true },
+            { head: 'source of the default' },
+            { head: '' },
+          ]}
           rows={(Object.keys(settings) as SettingKey[]).map((key) => {
             const { name, says, source, value, ...setting } = settings[key];
             const unit = 'unit' in setting ? ` ${setting.unit}` : '';
@@ -44,7 +57,13 @@ export default async function SettingsPage({ params, searchParams }: Props) {
                 `${present(key)}${unit}`,
                 `${value}${unit}`,
                 standingOf(source) === 'published' ? citation(source) : standingOf(source),
-                runs ? <Link key="change" href={`?rule=${key}#change`}>change</Link> : '',
+                runs ? (
+                  <Link key="change" href={`?rule=${key}#change`}>
+                    change
+                  </Link>
+                ) : (
+                  ''
+                ),
               ],
             };
           })}
@@ -78,7 +97,24 @@ export default async function SettingsPage({ params, searchParams }: Props) {
 function ValueField({ settingKey, value }: { settingKey: SettingKey; value: string }) {
   const setting = settings[settingKey];
   if (setting.kind === 'choice')
-    return <SelectField name="value" label="Value" value={value} choices={setting.choices.map(({ key, name }) => ({ value: key, label: name }))} />;
-  const hint = setting.kind === 'whole' ? `${setting.least} to ${setting.most} ${setting.unit}` : 'Month and day, such as 05-01';
-  return <TextField name="value" label="Value" value={value} hint={hint} inputMode={setting.kind === 'whole' ? 'numeric' : 'text'} className="short-field" />;
+    return (
+      <SelectField
+        name="value"
+        label="Value"
+        value={value}
+        choices={setting.choices.map(({ key, name }) => ({ value: key, label: name }))}
+      />
+    );
+  const hint =
+    setting.kind === 'whole' ? `${setting.least} to ${setting.most} ${setting.unit}` : 'Month and day, such as 05-01';
+  return (
+    <TextField
+      name="value"
+      label="Value"
+      value={value}
+      hint={hint}
+      inputMode={setting.kind === 'whole' ? 'numeric' : 'text'}
+      className="short-field"
+    />
+  );
 }

@@ -14,7 +14,10 @@ export const metadata: Metadata = { title: 'At the heap' };
 
 export default async function CollectPage({ params }: { params: Promise<{ society: string; delivery: string }> }) {
   const { society, delivery: deliveryId } = await params;
-  const [{ delivery, ticks }, rows] = await Promise.all([ask(readDelivery, society, { deliveryId }), ask(readCollecting, society, { deliveryId })]);
+  const [{ delivery, ticks }, rows] = await Promise.all([
+    ask(readDelivery, society, { deliveryId }),
+    ask(readCollecting, society, { deliveryId }),
+  ]);
   const left = (delivery.heapLoads ?? 0) - delivery.collectedLoads;
   const isOn = ['shared', 'collecting'].includes(delivery.state);
   const bound = (bookingId: string) => [null, society, deliveryId, bookingId] as const;
@@ -25,12 +28,21 @@ export default async function CollectPage({ params }: { params: Promise<{ societ
           Back
         </Link>
       </PageHead>
-      {!isOn ? <Empty>There is nothing to tick off now. Loads are ticked off once the delivery is shared out, and until it is settled.</Empty> : null}
+      {!isOn ? (
+        <Empty>
+          There is nothing to tick off now. Loads are ticked off once the delivery is shared out, and until it is
+          settled.
+        </Empty>
+      ) : null}
       {isOn && rows.length === 0 ? <Empty>You have no share of this delivery.</Empty> : null}
       <div className="stack wide">
         {isOn
           ? rows.map(({ bookingId, plots, names, share, collected }) => (
-              <Sheet key={bookingId} title={`Plot ${plots}`} aside={<span className="figure">{`${collected} of ${share}`}</span>}>
+              <Sheet
+                key={bookingId}
+                title={`Plot ${plots}`}
+                aside={<span className="figure">{`${collected} of ${share}`}</span>}
+              >
                 {ticks ? <p className="soft">{names}</p> : null}
                 {collected < share ? (
                   <Form action={tickAction.bind(...bound(bookingId))} writeId={randomUUID()} className="form">
@@ -52,18 +64,40 @@ export default async function CollectPage({ params }: { params: Promise<{ societ
                 </div>
                 {collected < share ? (
                   <Reason ask="Several at once, or no more wanted">
-                    <Form action={tickAction.bind(...bound(bookingId))} writeId={randomUUID()} submit="Tick these off" className="form">
-                      <TextField name="loads" label="Loads" value={String(share - collected)} inputMode="numeric" className="short-field" />
+                    <Form
+                      action={tickAction.bind(...bound(bookingId))}
+                      writeId={randomUUID()}
+                      submit="Tick these off"
+                      className="form"
+                    >
+                      <TextField
+                        name="loads"
+                        label="Loads"
+                        value={String(share - collected)}
+                        inputMode="numeric"
+                        className="short-field"
+                      />
                     </Form>
-                    <Form action={giveUpAction.bind(...bound(bookingId))} writeId={randomUUID()} submit={`Give up the other ${share - collected}`} danger className="form">
-                      <p style={{ marginTop: '1rem' }}>They go to whoever comes next in the queue. This cannot be taken back.</p>
+                    <Form
+                      action={giveUpAction.bind(...bound(bookingId))}
+                      writeId={randomUUID()}
+                      submit={`Give up the other ${share - collected}`}
+                      danger
+                      className="form"
+                    >
+                      <p style={{ marginTop: '1rem' }}>
+                        They go to whoever comes next in the queue. This cannot be taken back.
+                      </p>
                     </Form>
                   </Reason>
                 ) : null}
               </Sheet>
             ))
           : null}
-        <Caution>A load weighs about {formatMass(delivery.barrowLitres * delivery.densityGPerL)}. Bend your knees, push rather than pull, take half-loads where it strains; gloves on, dust downwind, and wash your hands.</Caution>
+        <Caution>
+          A load weighs about {formatMass(delivery.barrowLitres * delivery.densityGPerL)}. Bend your knees, push rather
+          than pull, take half-loads where it strains; gloves on, dust downwind, and wash your hands.
+        </Caution>
       </div>
     </>
   );

@@ -21,11 +21,16 @@ export default async function QueuePage({ params }: { params: Promise<{ society:
     return (
       <>
         <PageHead title={`The queue of ${delivery.name}`}>{back}</PageHead>
-        <Empty>The queue is made when booking has closed and the secretary opens the first preview. Until then the lot is sealed.</Empty>
+        <Empty>
+          The queue is made when booking has closed and the secretary opens the first preview. Until then the lot is
+          sealed.
+        </Empty>
       </>
     );
   const { lines, places, ended, seed, loads, provisional, canonical, lotOrder } = result;
-  const plotsOf = new Map(lines.map(({ bookingId, holding }) => [bookingId, holding.plots.map(({ number }) => number).join('+')]));
+  const plotsOf = new Map(
+    lines.map(({ bookingId, holding }) => [bookingId, holding.plots.map(({ number }) => number).join('+')]),
+  );
   const total = (pick: (line: (typeof lines)[number]) => number) => lines.reduce((sum, line) => sum + pick(line), 0);
   const largest = lines.reduce((most, { creditAfterMillionths }) => Math.max(most, creditAfterMillionths), 0);
   return (
@@ -40,21 +45,50 @@ export default async function QueuePage({ params }: { params: Promise<{ society:
       <Sheet title="Shares" flush wide>
         <Table
           caption="Shares"
-          columns={[{ head: 'plot' }, { head: 'asked', number: true }, { head: 'needs', number: true }, { head: 'owed before', number: true }, { head: 'share', number: true }, { head: 'owed after', number: true }, { head: 'because' }]}
+          columns={[
+            { head: 'plot' },
+            { head: 'asked', number: true },
+            { head: 'needs', number: true },
+            { head: 'owed before', number: true },
+            { head: 'share', number: true },
+            { head: 'owed after', number: true },
+            { head: 'because' },
+          ]}
           rows={lines.map((line) => ({
             key: line.bookingId,
             mine: mine?.includes(line.holding.id) ?? false,
-            cells: [plotsOf.get(line.bookingId), line.asked, line.need, creditWords(line.creditBeforeMillionths), <b key="share">{line.share}</b>, creditWords(line.creditAfterMillionths), reasonWords(line.reason, line.creditBeforeMillionths)],
+            cells: [
+              plotsOf.get(line.bookingId),
+              line.asked,
+              line.need,
+              creditWords(line.creditBeforeMillionths),
+              <b key="share">{line.share}</b>,
+              creditWords(line.creditAfterMillionths),
+              reasonWords(line.reason, line.creditBeforeMillionths),
+            ],
           }))}
-          foot={[`all ${lines.length}`, total(({ asked }) => asked), total(({ need }) => need), '', total(({ share }) => share), '', `largest credit on the site: ${creditWords(largest)} of a load`]}
+          foot={[
+            `all ${lines.length}`,
+            total(({ asked }) => asked),
+            total(({ need }) => need),
+            '',
+            total(({ share }) => share),
+            '',
+            `largest credit on the site: ${creditWords(largest)} of a load`,
+          ]}
         />
       </Sheet>
       <Sheet title="The queue, place by place" wide>
         <p>
-          In the order: owed most first, then the lot. Each place is one load. Count the first {loads}: your share is how many of them are yours.
+          In the order: owed most first, then the lot. Each place is one load. Count the first {loads}: your share is
+          how many of them are yours.
           {places.length < loads ? ' The whole queue is shorter than the heap.' : ''}
         </p>
-        <QueueList places={places} plotsOf={plotsOf} mine={new Set(lines.filter(({ holding }) => mine?.includes(holding.id)).map(({ bookingId }) => bookingId))} />
+        <QueueList
+          places={places}
+          plotsOf={plotsOf}
+          mine={new Set(lines.filter(({ holding }) => mine?.includes(holding.id)).map(({ bookingId }) => bookingId))}
+        />
       </Sheet>
       <Sheet title="The lot, to be checked" wide>
         <dl>
@@ -74,9 +108,17 @@ export default async function QueuePage({ params }: { params: Promise<{ society:
           <dd>{lotOrder.map((id) => plotsOf.get(id)).join(', ')}</dd>
         </dl>
         <Reason ask="How to check it with any SHA-256 tool">
-          <p>The SHA-256 of the 32 bytes (as bytes, not as text) is what was published. The seed is the SHA-256 of those bytes followed by this text, in UTF-8, each line ended by a line feed:</p>
-          <pre className="small" style={{ overflow: 'auto' }}>{canonical}</pre>
-          <p>A claim’s rank is the SHA-256 of the text “seed:id”, smallest first. Whoever runs the server knew the bytes from the start and could still cheat.</p>
+          <p>
+            The SHA-256 of the 32 bytes (as bytes, not as text) is what was published. The seed is the SHA-256 of those
+            bytes followed by this text, in UTF-8, each line ended by a line feed:
+          </p>
+          <pre className="small" style={{ overflow: 'auto' }}>
+            {canonical}
+          </pre>
+          <p>
+            A claim’s rank is the SHA-256 of the text “seed:id”, smallest first. Whoever runs the server knew the bytes
+            from the start and could still cheat.
+          </p>
         </Reason>
       </Sheet>
     </>
@@ -85,7 +127,15 @@ export default async function QueuePage({ params }: { params: Promise<{ society:
 
 type Result = NonNullable<Awaited<ReturnType<typeof readQueue.run>>['result']>;
 
-function QueueList({ places, plotsOf, mine }: { places: Result['places']; plotsOf: ReadonlyMap<string, string>; mine: ReadonlySet<string> }) {
+function QueueList({
+  places,
+  plotsOf,
+  mine,
+}: {
+  places: Result['places'];
+  plotsOf: ReadonlyMap<string, string>;
+  mine: ReadonlySet<string>;
+}) {
   const rounds = [...new Set(places.map(({ stage, round }) => `${stage} ${round}`))];
   return (
     <div className="table-frame">
@@ -105,7 +155,11 @@ function QueueList({ places, plotsOf, mine }: { places: Result['places']; plotsO
                 </th>
                 <td>
                   {here.map(({ position, id }) => (
-                    <span key={position} className={mine.has(id) ? 'mark unknown' : undefined} style={{ display: 'inline-block', marginRight: '0.6rem' }}>
+                    <span
+                      key={position}
+                      className={mine.has(id) ? 'mark unknown' : undefined}
+                      style={{ display: 'inline-block', marginRight: '0.6rem' }}
+                    >
                       {plotsOf.get(id)}
                     </span>
                   ))}
@@ -122,5 +176,7 @@ function QueueList({ places, plotsOf, mine }: { places: Result['places']; plotsO
 function endWords({ stage, round, contenders, left }: Result['ended']): string {
   if (stage === 'all-met') return 'Everything asked for is met.';
   const where = `The heap ended in round ${round} of ${stage}`;
-  return left ? `${where}: ${left} ${left === 1 ? 'load' : 'loads'} for ${contenders} claims.` : `${where}, to the load.`;
+  return left
+    ? `${where}: ${left} ${left === 1 ? 'load' : 'loads'} for ${contenders} claims.`
+    : `${where}, to the load.`;
 }

@@ -29,15 +29,31 @@ type Props = { params: Promise<{ society: string; bed: string }>; searchParams: 
 export default async function BedPage({ params, searchParams }: Props) {
   const { society, bed: bedId } = await params;
   const search = await searchParams;
-  const { bed, plot, units, plantings, works, turn, next, crops, siblings, season, holdingId, today } = await ask(readBed, society, { bedId });
-  const asked = { cropKey: search.cropKey ?? '', season: search.season ?? String(season), partFrom: search.partFrom ?? '', partLength: search.partLength ?? '' };
-  const judged = asked.cropKey && asked.cropKey !== 'bare' ? await ask(judgePlanting, society, { bedId, ...asked }) : null;
-  const choices = [{ value: 'bare', label: 'Bare: nothing grown' }, ...crops.map(({ key, name, cropGroup }) => ({ value: key, label: name, group: cropGroupName(cropGroup) }))];
+  const { bed, plot, units, plantings, works, turn, next, crops, siblings, season, holdingId, today } = await ask(
+    readBed,
+    society,
+    { bedId },
+  );
+  const asked = {
+    cropKey: search.cropKey ?? '',
+    season: search.season ?? String(season),
+    partFrom: search.partFrom ?? '',
+    partLength: search.partLength ?? '',
+  };
+  const judged =
+    asked.cropKey && asked.cropKey !== 'bare' ? await ask(judgePlanting, society, { bedId, ...asked }) : null;
+  const choices = [
+    { value: 'bare', label: 'Bare: nothing grown' },
+    ...crops.map(({ key, name, cropGroup }) => ({ value: key, label: name, group: cropGroupName(cropGroup) })),
+  ];
   const bound = [null, society, bedId] as const;
   const whole = areaCm2(bed.footprint);
   return (
     <>
-      <PageHead title={`Plot ${plot.number}, bed ${bed.name}`} lead={`${formatLength(bed.footprint.widthCm, units)} × ${formatLength(bed.footprint.lengthCm, units)}, ${formatArea(whole, units)}${bed.retiredOn ? `, in use until ${bed.retiredOn}` : ''}.`}>
+      <PageHead
+        title={`Plot ${plot.number}, bed ${bed.name}`}
+        lead={`${formatLength(bed.footprint.widthCm, units)} × ${formatLength(bed.footprint.lengthCm, units)}, ${formatArea(whole, units)}${bed.retiredOn ? `, in use until ${bed.retiredOn}` : ''}.`}
+      >
         <Link className="button" href={`/${society}/ground${holdingId ? `?holding=${holdingId}` : ''}`}>
           Back to the ground
         </Link>
@@ -52,11 +68,29 @@ export default async function BedPage({ params, searchParams }: Props) {
                   <Options choices={choices} empty="choose a crop" />
                 </select>
               </div>
-              <TextField name="season" label="Season" value={asked.season} inputMode="numeric" className="short-field" />
+              <TextField
+                name="season"
+                label="Season"
+                value={asked.season}
+                inputMode="numeric"
+                className="short-field"
+              />
             </div>
             <div className="row">
-              <TextField name="partFrom" label="From the top end" value={asked.partFrom} hint="empty: the whole bed" className="short-field" />
-              <TextField name="partLength" label="Over a length of" value={asked.partLength} hint="empty: to the end" className="short-field" />
+              <TextField
+                name="partFrom"
+                label="From the top end"
+                value={asked.partFrom}
+                hint="empty: the whole bed"
+                className="short-field"
+              />
+              <TextField
+                name="partLength"
+                label="Over a length of"
+                value={asked.partLength}
+                hint="empty: to the end"
+                className="short-field"
+              />
             </div>
             <button type="submit" className="button">
               Judge it
@@ -64,7 +98,16 @@ export default async function BedPage({ params, searchParams }: Props) {
           </form>
           {judged ? <Judged judged={judged} asked={asked} society={society} units={units} /> : null}
           {asked.cropKey ? (
-            <Form action={recordPlantingAction.bind(...bound)} writeId={randomUUID()} submit={Number(asked.season) > Number(today.slice(0, 4)) ? `Plan it for ${asked.season}` : `Record it for ${asked.season}`} className="form record">
+            <Form
+              action={recordPlantingAction.bind(...bound)}
+              writeId={randomUUID()}
+              submit={
+                Number(asked.season) > Number(today.slice(0, 4))
+                  ? `Plan it for ${asked.season}`
+                  : `Record it for ${asked.season}`
+              }
+              className="form record"
+            >
               {Object.entries(asked).map(([name, value]) => (
                 <input key={name} type="hidden" name={name} value={value} />
               ))}
@@ -81,10 +124,20 @@ export default async function BedPage({ params, searchParams }: Props) {
           ) : null}
         </Sheet>
         <Sheet title="What stood on this ground" flush aside={<span className="small soft">whoever held it</span>}>
-          {plantings.length === 0 ? <Empty>Nothing is recorded here. Fill in the seasons you remember; what you don’t know stays “not known”.</Empty> : null}
+          {plantings.length === 0 ? (
+            <Empty>
+              Nothing is recorded here. Fill in the seasons you remember; what you don’t know stays “not known”.
+            </Empty>
+          ) : null}
           <Table
             caption="What stood on this ground"
-            columns={[{ head: 'season' }, { head: 'crop' }, { head: 'of the bed', number: true }, { head: 'rotation' }, { head: '' }]}
+            columns={[
+              { head: 'season' },
+              { head: 'crop' },
+              { head: 'of the bed', number: true },
+              { head: 'rotation' },
+              { head: '' },
+            ]}
             rows={plantings.map((one) => ({
               key: one.id,
               cells: [
@@ -96,10 +149,18 @@ export default async function BedPage({ params, searchParams }: Props) {
                 </div>,
                 percent(one.shareCm2, whole),
                 <div key="verdict">
-                  {one.cropKey === 'bare' ? <Mark kind="bare" /> : <Verdict verdict={one.verdict} shortCm2={one.areas.shortCm2} areaCm2={one.areaCm2} />}
+                  {one.cropKey === 'bare' ? (
+                    <Mark kind="bare" />
+                  ) : (
+                    <Verdict verdict={one.verdict} shortCm2={one.areas.shortCm2} areaCm2={one.areaCm2} />
+                  )}
                   <Findings findings={one.findings.filter(({ code }) => code !== 'not-known')} areaCm2={one.areaCm2} />
                 </div>,
-                one.correctable ? <TakeBack key="back" action={retirePlantingAction.bind(null, society, one.id)} /> : '',
+                one.correctable ? (
+                  <TakeBack key="back" action={retirePlantingAction.bind(null, society, one.id)} />
+                ) : (
+                  ''
+                ),
               ],
             }))}
           />
@@ -107,7 +168,11 @@ export default async function BedPage({ params, searchParams }: Props) {
       </div>
       <div className="stack">
         <Sheet title={`Turn for manure, ${season}`}>
-          {turn ? <p><TurnWords turn={turn.turn} units={units} /></p> : null}
+          {turn ? (
+            <p>
+              <TurnWords turn={turn.turn} units={units} />
+            </p>
+          ) : null}
           <ul>
             {works.map(({ id, season: manuredFor, loads, materialKey, shareCm2 }) => (
               <li key={id}>
@@ -119,7 +184,13 @@ export default async function BedPage({ params, searchParams }: Props) {
           </ul>
           <Reason ask="Log that it was manured">
             <Form action={logManuringAction.bind(...bound)} writeId={randomUUID()} submit="Log it">
-              <TextField name="season" label="For the season" value={String(season)} inputMode="numeric" className="short-field" />
+              <TextField
+                name="season"
+                label="For the season"
+                value={String(season)}
+                inputMode="numeric"
+                className="short-field"
+              />
               <TextField name="doneOn" type="date" label="Done on" />
               <TextField name="loads" label="Barrow-loads" inputMode="numeric" className="short-field" />
               <TextField name="partFrom" label="From the top end" hint="empty: the whole bed" className="short-field" />
@@ -143,7 +214,9 @@ export default async function BedPage({ params, searchParams }: Props) {
             }))}
           />
         </Sheet>
-        {bed.retiredOn ? null : <BedShape society={society} bed={bed} siblings={siblings} units={units} today={today} />}
+        {bed.retiredOn ? null : (
+          <BedShape society={society} bed={bed} siblings={siblings} units={units} today={today} />
+        )}
       </div>
     </>
   );

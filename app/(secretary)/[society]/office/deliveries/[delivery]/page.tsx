@@ -8,7 +8,17 @@ import { Form } from '@/app/_ui/form';
 import { PageHead, Reason, Sheet } from '@/app/_ui/sheet';
 import { readGateList } from '@/lib/usecases/deliveries/read-deliveries';
 import { wallTime } from '../_parts/wall-time';
-import { beyondAction, callOffAction, closeAction, confirmAction, measureAction, openAction, postponeAction, previewAction, settleAction } from '../actions';
+import {
+  beyondAction,
+  callOffAction,
+  closeAction,
+  confirmAction,
+  measureAction,
+  openAction,
+  postponeAction,
+  previewAction,
+  settleAction,
+} from '../actions';
 
 export const metadata: Metadata = { title: 'Run a delivery' };
 
@@ -28,7 +38,10 @@ export default async function RunPage({ params }: { params: Promise<{ society: s
   );
   return (
     <>
-      <PageHead title={delivery.name} lead={`${stateWords(state)}; comes ${dayWords(delivery.arrivesOn)}. ${booked.length} claims for ${loadsWords(asked)}; ${delivery.heapLoads === null ? `about ${delivery.expectedLoads} expected` : `${delivery.heapLoads} in the heap`}.`}>
+      <PageHead
+        title={delivery.name}
+        lead={`${stateWords(state)}; comes ${dayWords(delivery.arrivesOn)}. ${booked.length} claims for ${loadsWords(asked)}; ${delivery.heapLoads === null ? `about ${delivery.expectedLoads} expected` : `${delivery.heapLoads} in the heap`}.`}
+      >
         {is('planned', 'open') ? paper('edit', 'Change the facts') : null}
         {is('planned', 'open') ? paper('sheet', 'Blank booking sheet') : null}
         {is('open') ? paper('type-in', 'Type paper bookings in') : null}
@@ -40,74 +53,130 @@ export default async function RunPage({ params }: { params: Promise<{ society: s
       <div className="stack">
         {is('planned') ? (
           <Sheet title="1 · Open booking">
-            <p>The lot is drawn and its hash published; everybody who can be mailed is told. Booking closes {whenWords(delivery.closesAt, timeZone)}.</p>
-            <Form action={openAction.bind(...bound)} writeId={randomUUID()} submit="Open booking">{null}</Form>
+            <p>
+              The lot is drawn and its hash published; everybody who can be mailed is told. Booking closes{' '}
+              {whenWords(delivery.closesAt, timeZone)}.
+            </p>
+            <Form action={openAction.bind(...bound)} writeId={randomUUID()} submit="Open booking">
+              {null}
+            </Form>
           </Sheet>
         ) : null}
         {is('open') ? (
           <Sheet title="2 · Booking is open">
             <p>It closes by itself {whenWords(delivery.closesAt, timeZone)}. From then on the bookings are frozen.</p>
             <Reason ask="Close it now">
-              <Form action={closeAction.bind(...bound)} writeId={randomUUID()} submit="Close booking now" danger>{null}</Form>
+              <Form action={closeAction.bind(...bound)} writeId={randomUUID()} submit="Close booking now" danger>
+                {null}
+              </Form>
             </Reason>
           </Sheet>
         ) : null}
         {is('closed', 'tipped', 'shared', 'collecting') ? (
           <Sheet title={delivery.heapLoads === null ? '3 · Measure the heap' : 'The heap'}>
-            <p>{delivery.heapLoads === null ? 'Count what it holds in barrow-loads, before anything is taken.' : `${loadsWords(delivery.heapLoads)} as measured; ${delivery.collectedLoads} collected. If it runs short, measure again: the shares are worked out anew by the same queue.`}</p>
-            <Form action={measureAction.bind(...bound)} writeId={randomUUID()} submit={delivery.heapLoads === null ? 'That is the heap' : 'Measure again'}>
-              <TextField name="loads" label="Barrow-loads" value={String(delivery.heapLoads ?? '')} inputMode="numeric" className="short-field" hint={`${delivery.expectedLoads} were expected at ${delivery.barrowLitres} L a barrow`} />
+            <p>
+              {delivery.heapLoads === null
+                ? 'Count what it holds in barrow-loads, before anything is taken.'
+                : `${loadsWords(delivery.heapLoads)} as measured; ${delivery.collectedLoads} collected. If it runs short, measure again: the shares are worked out anew by the same queue.`}
+            </p>
+            <Form
+              action={measureAction.bind(...bound)}
+              writeId={randomUUID()}
+              submit={delivery.heapLoads === null ? 'That is the heap' : 'Measure again'}
+            >
+              <TextField
+                name="loads"
+                label="Barrow-loads"
+                value={String(delivery.heapLoads ?? '')}
+                inputMode="numeric"
+                className="short-field"
+                hint={`${delivery.expectedLoads} were expected at ${delivery.barrowLitres} L a barrow`}
+              />
             </Form>
           </Sheet>
         ) : null}
         {is('closed', 'tipped') ? (
           <Sheet title={delivery.lot?.bytesHex ? 'The provisional share-out' : '4 · First preview'}>
             {delivery.lot?.bytesHex ? (
-              <p><Link href={`/${society}/deliveries/${deliveryId}/queue`}>See the provisional queue</Link>.</p>
+              <p>
+                <Link href={`/${society}/deliveries/${deliveryId}/queue`}>See the provisional queue</Link>.
+              </p>
             ) : (
               <Form action={previewAction.bind(...bound)} writeId={randomUUID()} submit="Show the first preview">
-                <p>The lot’s bytes are published with it, and the book notes it, even if the delivery is then called off.</p>
+                <p>
+                  The lot’s bytes are published with it, and the book notes it, even if the delivery is then called off.
+                </p>
               </Form>
             )}
           </Sheet>
         ) : null}
         {is('tipped') ? (
           <Sheet title="5 · Confirm the share-out">
-            <Form action={confirmAction.bind(...bound)} writeId={randomUUID()} submit={`Share out ${delivery.heapLoads} loads`}>
-              <p>{booked.length} claims for {loadsWords(asked)}. This is done once; everybody is told their share and why.</p>
+            <Form
+              action={confirmAction.bind(...bound)}
+              writeId={randomUUID()}
+              submit={`Share out ${delivery.heapLoads} loads`}
+            >
+              <p>
+                {booked.length} claims for {loadsWords(asked)}. This is done once; everybody is told their share and
+                why.
+              </p>
             </Form>
           </Sheet>
         ) : null}
         {is('shared', 'collecting') ? (
           <>
-            <Sheet title={`6 · Collecting: ${outstanding.length ? `${outstanding.length} still to come` : 'everybody has theirs'}`}>
+            <Sheet
+              title={`6 · Collecting: ${outstanding.length ? `${outstanding.length} still to come` : 'everybody has theirs'}`}
+            >
               <ul>
                 {outstanding.slice(0, 60).map(({ holding, booking }) => (
                   <li key={holding.id}>
-                    plot {holding.plots.map(({ number }) => number).join(', ')}: {(booking?.share ?? 0) - (booking?.collectedLoads ?? 0)} of {booking?.share}
+                    plot {holding.plots.map(({ number }) => number).join(', ')}:{' '}
+                    {(booking?.share ?? 0) - (booking?.collectedLoads ?? 0)} of {booking?.share}
                     {holding.members.some(({ canBeMailed }) => canBeMailed) ? '' : ', cannot be mailed'}
                   </li>
                 ))}
               </ul>
               <p className="actions">
-                <Link className="button first" href={`/${society}/deliveries/${deliveryId}/collect`}>Tick off, or give up a no-show’s share</Link>
+                <Link className="button first" href={`/${society}/deliveries/${deliveryId}/collect`}>
+                  Tick off, or give up a no-show’s share
+                </Link>
               </p>
             </Sheet>
             <Sheet title="Somebody took more than their share">
               <Form action={beyondAction.bind(...bound)} writeId={randomUUID()} submit="Enter it">
-                <SelectField name="bookingId" label="Plot" choices={booked.map(({ holding, booking }) => ({ value: booking?.id ?? '', label: `${holding.plots.map(({ number }) => number).join(', ')}: ${holding.members.map(({ name }) => name).join(' and ')}` }))} />
+                <SelectField
+                  name="bookingId"
+                  label="Plot"
+                  choices={booked.map(({ holding, booking }) => ({
+                    value: booking?.id ?? '',
+                    label: `${holding.plots.map(({ number }) => number).join(', ')}: ${holding.members.map(({ name }) => name).join(' and ')}`,
+                  }))}
+                />
                 <TextField name="loads" label="Loads beyond the share" inputMode="numeric" className="short-field" />
                 <TextField name="reason" label="Reason" />
               </Form>
             </Sheet>
             <Sheet title="7 · Settle">
               <Form action={settleAction.bind(...bound)} writeId={randomUUID()} submit="Settle">
-                <p>{outstanding.length ? 'Every share must be collected or given up first.' : 'Credits are written once: what was due minus what was received. The beds that loads were booked for are logged as manured.'}</p>
+                <p>
+                  {outstanding.length
+                    ? 'Every share must be collected or given up first.'
+                    : 'Credits are written once: what was due minus what was received. The beds that loads were booked for are logged as manured.'}
+                </p>
               </Form>
             </Sheet>
           </>
         ) : null}
-        {is('settled') ? <Sheet title="Settled"><p>{delivery.collectedLoads} of {delivery.heapLoads} loads were collected. <Link href={`/${society}/deliveries/credits`}>Credits</Link>.</p></Sheet> : null}
+        {is('settled') ? (
+          <Sheet title="Settled">
+            <p>
+              {delivery.collectedLoads} of {delivery.heapLoads} loads were collected.{' '}
+              <Link href={`/${society}/deliveries/credits`}>Credits</Link>.
+            </p>
+          </Sheet>
+        ) : null}
       </div>
       {is('planned', 'open', 'closed', 'tipped', 'shared') ? (
         <div className="stack">
@@ -116,7 +185,13 @@ export default async function RunPage({ params }: { params: Promise<{ society: s
               <p>Bookings stand, and all who booked are told.</p>
               <TextField name="arrivesOn" type="date" label="Comes on" value={delivery.arrivesOn} />
               <TextField name="collectByOn" type="date" label="Collect by" value={delivery.collectByOn} />
-              <TextField name="closesAt" type="datetime-local" label="Booking closes" value={wallTime(delivery.closesAt, timeZone)} {...(is('planned', 'open') ? {} : { hint: 'Booking is closed and stays closed.' })} />
+              <TextField
+                name="closesAt"
+                type="datetime-local"
+                label="Booking closes"
+                value={wallTime(delivery.closesAt, timeZone)}
+                {...(is('planned', 'open') ? {} : { hint: 'Booking is closed and stays closed.' })}
+              />
             </Form>
           </Sheet>
           <Sheet title="Call it off">

@@ -7,29 +7,108 @@ type Given = Partial<Omit<DeliveryRecord, 'closesAt'>> & { closesAt: string };
 
 /** The fields of a delivery. Densities differ by a factor of two between sources: the range stands beside the field. */
 export function FactsFields({ given, members }: { given: Given; members: readonly { id: string; name: string }[] }) {
-  const range = materials.map(({ name, leastGPerL, mostGPerL, densityGPerL }) => `${name.toLowerCase()} ${densityGPerL} (${leastGPerL}–${mostGPerL})`).join('; ');
+  const range = materials
+    .map(
+      ({ name, leastGPerL, mostGPerL, densityGPerL }) =>
+        `${name.toLowerCase()} ${densityGPerL} (${leastGPerL}–${mostGPerL})`,
+    )
+    .join('; ');
   return (
     <>
       <TextField name="name" label="Name" value={given.name ?? ''} hint="such as: Stable load of 5 December" />
-      <SelectField name="materialKey" label="Material" value={given.materialKey ?? 'horse-manure'} choices={materials.map(({ key, name }) => ({ value: key, label: name }))} />
+      <SelectField
+        name="materialKey"
+        label="Material"
+        value={given.materialKey ?? 'horse-manure'}
+        choices={materials.map(({ key, name }) => ({ value: key, label: name }))}
+      />
       <div className="row">
-        <TextField name="amount" label="Amount" inputMode="decimal" value={given.amount ? String(given.amount.thousandths / 1000) : ''} className="short-field" />
-        <SelectField name="amountUnit" label="in" value={given.amount?.unit ?? 'm3'} choices={[{ value: 'm3', label: 'cubic metres' }, { value: 'tonnes', label: 'tonnes' }, { value: 'loads', label: 'barrow-loads' }]} className="short-field" />
+        <TextField
+          name="amount"
+          label="Amount"
+          inputMode="decimal"
+          value={given.amount ? String(given.amount.thousandths / 1000) : ''}
+          className="short-field"
+        />
+        <SelectField
+          name="amountUnit"
+          label="in"
+          value={given.amount?.unit ?? 'm3'}
+          choices={[
+            { value: 'm3', label: 'cubic metres' },
+            { value: 'tonnes', label: 'tonnes' },
+            { value: 'loads', label: 'barrow-loads' },
+          ]}
+          className="short-field"
+        />
       </div>
-      <TextField name="densityGPerL" label="Density" value={String(given.densityGPerL ?? 400)} inputMode="numeric" suffix="g/L" hint={`Published, in grams a litre: ${range}. Weigh a bucket of it where you can.`} className="short-field" />
+      <TextField
+        name="densityGPerL"
+        label="Density"
+        value={String(given.densityGPerL ?? 400)}
+        inputMode="numeric"
+        suffix="g/L"
+        hint={`Published, in grams a litre: ${range}. Weigh a bucket of it where you can.`}
+        className="short-field"
+      />
       <div className="row">
         <TextField name="arrivesOn" type="date" label="Comes on" value={given.arrivesOn ?? ''} />
         <TextField name="collectByOn" type="date" label="Collect by" value={given.collectByOn ?? ''} />
       </div>
       <TextField name="closesAt" type="datetime-local" label="Booking closes" value={given.closesAt} />
-      <TextField name="ageMonths" label="Age" value={given.ageMonths == null ? '' : String(given.ageMonths)} inputMode="numeric" suffix="months" hint="Fresh manure wants months before a crop that is eaten raw." className="short-field" />
-      <TextField name="supplier" label="From" value={given.supplier ?? ''} hint="Ask them about weedkiller in the hay and straw." />
-      <TextField name="capLoads" label="Limit for one holding" value={given.capLoads == null ? '' : String(given.capLoads)} inputMode="numeric" suffix="loads" hint="empty: none" className="short-field" />
+      <TextField
+        name="ageMonths"
+        label="Age"
+        value={given.ageMonths == null ? '' : String(given.ageMonths)}
+        inputMode="numeric"
+        suffix="months"
+        hint="Fresh manure wants months before a crop that is eaten raw."
+        className="short-field"
+      />
+      <TextField
+        name="supplier"
+        label="From"
+        value={given.supplier ?? ''}
+        hint="Ask them about weedkiller in the hay and straw."
+      />
+      <TextField
+        name="capLoads"
+        label="Limit for one holding"
+        value={given.capLoads == null ? '' : String(given.capLoads)}
+        inputMode="numeric"
+        suffix="loads"
+        hint="empty: none"
+        className="short-field"
+      />
       <TextField name="dropPoint" label="Drop point" value={given.dropPoint ?? ''} />
-      <SelectField name="keyHolderId" label="Key-holder" empty="nobody named" value={given.keyHolderId ?? ''} choices={members.map(({ id, name }) => ({ value: id, label: name }))} />
-      <TextField name="gateNote" label="At the gate" value={given.gateNote ?? ''} hint="Codes stay on the signed-in page: never in mail or the book." />
-      <TextField name="unloadersWanted" label="Unloaders wanted" value={String(given.unloadersWanted ?? 0)} inputMode="numeric" className="short-field" />
-      <TextField name="price" label="Price" value={given.priceMinor ? (given.priceMinor / 100).toFixed(2) : ''} inputMode="decimal" suffix="£" className="short-field" />
+      <SelectField
+        name="keyHolderId"
+        label="Key-holder"
+        empty="nobody named"
+        value={given.keyHolderId ?? ''}
+        choices={members.map(({ id, name }) => ({ value: id, label: name }))}
+      />
+      <TextField
+        name="gateNote"
+        label="At the gate"
+        value={given.gateNote ?? ''}
+        hint="Codes stay on the signed-in page: never in mail or the book."
+      />
+      <TextField
+        name="unloadersWanted"
+        label="Unloaders wanted"
+        value={String(given.unloadersWanted ?? 0)}
+        inputMode="numeric"
+        className="short-field"
+      />
+      <TextField
+        name="price"
+        label="Price"
+        value={given.priceMinor ? (given.priceMinor / 100).toFixed(2) : ''}
+        inputMode="decimal"
+        suffix="£"
+        className="short-field"
+      />
     </>
   );
 }

@@ -19,7 +19,11 @@ export default async function MemberPage({ params }: { params: Promise<{ society
     <>
       <PageHead
         title={member.name}
-        lead={member.leftOn ? `Left on ${member.leftOn}.` : `Since ${member.joinedOn}. ${member.plots.length ? `Plot ${member.plots.join(', ')}.` : 'Holds no plot.'}`}
+        lead={
+          member.leftOn
+            ? `Left on ${member.leftOn}.`
+            : `Since ${member.joinedOn}. ${member.plots.length ? `Plot ${member.plots.join(', ')}.` : 'Holds no plot.'}`
+        }
       >
         <Link className="button" href={`/${society}/office/members`}>
           Back to the list
@@ -36,7 +40,10 @@ export default async function MemberPage({ params }: { params: Promise<{ society
       <div className="stack">
         {member.hasAccount || member.leftOn ? null : (
           <Sheet title="Invitation">
-            <p>They have no account. A link lets them in; it is mailed where there is an address, and shown to you once to copy or write down.</p>
+            <p>
+              They have no account. A link lets them in; it is mailed where there is an address, and shown to you once
+              to copy or write down.
+            </p>
             <Form action={inviteAction.bind(...bound)} writeId={randomUUID()} submit="Make a link">
               {null}
             </Form>
@@ -48,7 +55,12 @@ export default async function MemberPage({ params }: { params: Promise<{ society
               <fieldset>
                 <legend className="sr-only">Offices</legend>
                 {offices.map((office) => (
-                  <TickField key={office} name={office} label={roleName(office)} ticked={member.roles.includes(office)} />
+                  <TickField
+                    key={office}
+                    name={office}
+                    label={roleName(office)}
+                    ticked={member.roles.includes(office)}
+                  />
                 ))}
               </fieldset>
             </Form>

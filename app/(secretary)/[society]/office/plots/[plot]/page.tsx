@@ -8,7 +8,15 @@ import { PageHead, Reason, Sheet } from '@/app/_ui/sheet';
 import { SitePlan } from '@/app/_ui/site-plan';
 import { formatArea, formatRods } from '@/lib/domain/quantity/area';
 import { readPlotForOffice } from '@/lib/usecases/plots/read-plots';
-import { changeHoldersAction, drawPlotAction, endTenancyAction, halvePlotAction, joinPlotsAction, letPlotAction, nameBookerAction } from '../actions';
+import {
+  changeHoldersAction,
+  drawPlotAction,
+  endTenancyAction,
+  halvePlotAction,
+  joinPlotsAction,
+  letPlotAction,
+  nameBookerAction,
+} from '../actions';
 
 export const metadata: Metadata = { title: 'Plot' };
 
@@ -19,7 +27,10 @@ export default async function PlotPage({ params }: { params: Promise<{ society: 
   const corners = plot.polygon?.map(({ xCm, yCm }) => `${xCm / 100} m; ${yCm / 100} m`).join('\n') ?? '';
   return (
     <>
-      <PageHead title={`Plot ${plot.number}`} lead={`${plot.polygon ? formatArea(plot.areaCm2, 'metric') : `${formatRods(plot.quarterRods ?? 0)}, not measured`}. ${holding ? `Let to ${holding.members.map(({ name }) => name).join(' and ')}.` : 'To let.'}`}>
+      <PageHead
+        title={`Plot ${plot.number}`}
+        lead={`${plot.polygon ? formatArea(plot.areaCm2, 'metric') : `${formatRods(plot.quarterRods ?? 0)}, not measured`}. ${holding ? `Let to ${holding.members.map(({ name }) => name).join(' and ')}.` : 'To let.'}`}
+      >
         <Link className="button" href={`/${society}/office/plots`}>
           Back to the plots
         </Link>
@@ -37,15 +48,37 @@ export default async function PlotPage({ params }: { params: Promise<{ society: 
               <Form action={drawPlotAction.bind(...bound)} writeId={randomUUID()} submit="Draw">
                 <p>Its top left corner on the site, from the site’s own corner; then its size, or its corners.</p>
                 <div className="row">
-                  <TextField name="east" label="East" value={plot.frame ? `${plot.frame.originXCm / 100} m` : ''} className="short-field" />
-                  <TextField name="south" label="South" value={plot.frame ? `${plot.frame.originYCm / 100} m` : ''} className="short-field" />
-                  <TextField name="bearing" label="Turned by" value={String((plot.frame?.bearingCentideg ?? 0) / 100)} suffix="°" className="short-field" />
+                  <TextField
+                    name="east"
+                    label="East"
+                    value={plot.frame ? `${plot.frame.originXCm / 100} m` : ''}
+                    className="short-field"
+                  />
+                  <TextField
+                    name="south"
+                    label="South"
+                    value={plot.frame ? `${plot.frame.originYCm / 100} m` : ''}
+                    className="short-field"
+                  />
+                  <TextField
+                    name="bearing"
+                    label="Turned by"
+                    value={String((plot.frame?.bearingCentideg ?? 0) / 100)}
+                    suffix="°"
+                    className="short-field"
+                  />
                 </div>
                 <div className="row">
                   <TextField name="width" label="Width" className="short-field" />
                   <TextField name="length" label="Length" className="short-field" />
                 </div>
-                <NoteField name="corners" label="Or its corners, one a line" rows={5} value={corners} hint="Along the width; along the length, from the top left corner, going once round." />
+                <NoteField
+                  name="corners"
+                  label="Or its corners, one a line"
+                  rows={5}
+                  value={corners}
+                  hint="Along the width; along the length, from the top left corner, going once round."
+                />
               </Form>
             </Reason>
           </div>
@@ -66,7 +99,11 @@ export default async function PlotPage({ params }: { params: Promise<{ society: 
         {holding ? (
           <>
             <Sheet title="Who holds it">
-              <Form action={changeHoldersAction.bind(null, society, holding.id)} writeId={randomUUID()} submit="Set the holders">
+              <Form
+                action={changeHoldersAction.bind(null, society, holding.id)}
+                writeId={randomUUID()}
+                submit="Set the holders"
+              >
                 <MemberTicks members={members} ticked={holding.memberIds} />
                 <TextField name="from" type="date" label="From" value={today} />
               </Form>
@@ -74,7 +111,14 @@ export default async function PlotPage({ params }: { params: Promise<{ society: 
             {holding.members.length > 1 ? (
               <Sheet title="Who books">
                 <Form action={nameBookerAction.bind(null, society, holding.id)} writeId={randomUUID()} submit="Set">
-                  <SelectField name="memberId" label="Only" empty="any of the holders" value={holding.bookerMemberId ?? ''} choices={holding.members.map(({ id, name }) => ({ value: id, label: name }))} hint="For holders who have fallen out. They are told." />
+                  <SelectField
+                    name="memberId"
+                    label="Only"
+                    empty="any of the holders"
+                    value={holding.bookerMemberId ?? ''}
+                    choices={holding.members.map(({ id, name }) => ({ value: id, label: name }))}
+                    hint="For holders who have fallen out. They are told."
+                  />
                 </Form>
               </Sheet>
             ) : null}
@@ -104,14 +148,29 @@ export default async function PlotPage({ params }: { params: Promise<{ society: 
               </fieldset>
               <TextField name="at" label="Distance of the cut from the top or left" className="short-field" />
               {plot.polygon ? null : <TextField name="rods" label="Rods of the first part" className="short-field" />}
-              <TextField name="firstNumber" label="First part’s number" value={`${plot.number}A`} className="short-field" />
-              <TextField name="secondNumber" label="Second part’s number" value={`${plot.number}B`} className="short-field" />
+              <TextField
+                name="firstNumber"
+                label="First part’s number"
+                value={`${plot.number}A`}
+                className="short-field"
+              />
+              <TextField
+                name="secondNumber"
+                label="Second part’s number"
+                value={`${plot.number}B`}
+                className="short-field"
+              />
               <TextField name="from" type="date" label="From" value={today} />
             </Form>
           </Reason>
           <Reason ask="Join it to another">
             <Form action={joinPlotsAction.bind(...bound)} writeId={randomUUID()} submit="Join them">
-              <SelectField name="otherId" label="With plot" choices={others.map(({ id, number }) => ({ value: id, label: number }))} className="short-field" />
+              <SelectField
+                name="otherId"
+                label="With plot"
+                choices={others.map(({ id, number }) => ({ value: id, label: number }))}
+                className="short-field"
+              />
               <TextField name="number" label="Number" value={plot.number} className="short-field" />
               <TextField name="from" type="date" label="From" value={today} />
             </Form>
@@ -122,13 +181,21 @@ export default async function PlotPage({ params }: { params: Promise<{ society: 
   );
 }
 
-function MemberTicks({ members, ticked }: { members: readonly { id: string; name: string }[]; ticked: readonly string[] }) {
+function MemberTicks({
+  members,
+  ticked,
+}: {
+  members: readonly { id: string; name: string }[];
+  ticked: readonly string[];
+}) {
   return (
     <fieldset style={{ maxHeight: '16rem', overflow: 'auto', width: '100%' }}>
       <legend>Holders, with equal rights</legend>
-      {members.toSorted((a, b) => Number(ticked.includes(b.id)) - Number(ticked.includes(a.id))).map(({ id, name }) => (
-        <TickField key={id} name="memberIds" value={id} label={name} ticked={ticked.includes(id)} />
-      ))}
+      {members
+        .toSorted((a, b) => Number(ticked.includes(b.id)) - Number(ticked.includes(a.id)))
+        .map(({ id, name }) => (
+          <TickField key={id} name="memberIds" value={id} label={name} ticked={ticked.includes(id)} />
+        ))}
     </fieldset>
   );
 }

@@ -50,7 +50,12 @@ export function BedShape({ society, bed, siblings, units, today }: Props) {
       {siblings.length ? (
         <Reason ask="Join it to another">
           <Form action={joinBedsAction.bind(...bound)} writeId={randomUUID()} submit="Join">
-            <SelectField name="otherId" label="With bed" choices={siblings.map(({ id, name }) => ({ value: id, label: name }))} className="short-field" />
+            <SelectField
+              name="otherId"
+              label="With bed"
+              choices={siblings.map(({ id, name }) => ({ value: id, label: name }))}
+              className="short-field"
+            />
             <TextField name="name" label="Name" value={bed.name} className="short-field" />
             <TextField name="from" type="date" label="From" value={today} />
           </Form>

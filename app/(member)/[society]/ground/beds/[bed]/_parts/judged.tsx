@@ -17,7 +17,10 @@ export function Judged({ judged, asked, society, units }: Props) {
       </p>
     );
   const { cropName, season, verdict, areas, areaCm2, findings, moveToCm, otherBeds, footprint } = judged;
-  const moved = moveToCm === null ? null : new URLSearchParams({ ...asked, partFrom: `${moveToCm} cm`, partLength: `${footprint.lengthCm} cm` });
+  const moved =
+    moveToCm === null
+      ? null
+      : new URLSearchParams({ ...asked, partFrom: `${moveToCm} cm`, partLength: `${footprint.lengthCm} cm` });
   return (
     <div role="status" style={{ marginTop: '1rem' }}>
       <p>
@@ -36,16 +39,26 @@ export function Judged({ judged, asked, society, units }: Props) {
       ) : null}
       {otherBeds.length ? (
         <p>
-          Kept on {otherBeds.map(({ id, name }, at) => (
+          Kept on{' '}
+          {otherBeds.map(({ id, name }, at) => (
             <span key={id}>
               {at ? ', ' : ''}
-              <Link href={`/${society}/ground/beds/${id}?${new URLSearchParams({ cropKey: asked.cropKey, season: asked.season })}`}>bed {name}</Link>
+              <Link
+                href={`/${society}/ground/beds/${id}?${new URLSearchParams({ cropKey: asked.cropKey, season: asked.season })}`}
+              >
+                bed {name}
+              </Link>
             </span>
           ))}
           .
         </p>
       ) : null}
-      {verdict === 'short' && !moved && otherBeds.length === 0 ? <p>No place of yours keeps this break in {season}. It is your ground: you may plant it all the same, and it shows as short.</p> : null}
+      {verdict === 'short' && !moved && otherBeds.length === 0 ? (
+        <p>
+          No place of yours keeps this break in {season}. It is your ground: you may plant it all the same, and it shows
+          as short.
+        </p>
+      ) : null}
     </div>
   );
 }

@@ -15,11 +15,17 @@ export const metadata: Metadata = { title: 'Fill in seasons' };
 export default async function SeasonsPage({ params }: { params: Promise<{ society: string; plot: string }> }) {
   const { society, plot: plotId } = await params;
   const { plot, seasons, beds, crops, today } = await ask(readGrid, society, { plotId });
-  const choices = [{ value: 'bare', label: 'Bare: nothing grown' }, ...crops.map(({ key, name, cropGroup }) => ({ value: key, label: name, group: cropGroupName(cropGroup) }))];
+  const choices = [
+    { value: 'bare', label: 'Bare: nothing grown' },
+    ...crops.map(({ key, name, cropGroup }) => ({ value: key, label: name, group: cropGroupName(cropGroup) })),
+  ];
   const year = Number(today.slice(0, 4));
   return (
     <>
-      <PageHead title={`Plot ${plot.number}, season by season`} lead="What stood on each bed. Leave a cell empty where you don’t know: unknown is shown as unknown. Choose “bare” where you know that nothing was grown.">
+      <PageHead
+        title={`Plot ${plot.number}, season by season`}
+        lead="What stood on each bed. Leave a cell empty where you don’t know: unknown is shown as unknown. Choose “bare” where you know that nothing was grown."
+      >
         <Link className="button" href={`/${society}/ground`}>
           Back to my ground
         </Link>
@@ -51,15 +57,25 @@ export default async function SeasonsPage({ params }: { params: Promise<{ societ
                       <th scope="row">
                         <Link href={`/${society}/ground/beds/${bed.id}`}>{bed.name}</Link>
                       </th>
-                      {seasons.map((season, at) => ({ season, cell: bed.cells[at] ?? [] })).toReversed().map(({ season, cell }) => (
-                        <td key={season}>
-                          {cell.length > 1 ? (
-                            <Link href={`/${society}/ground/beds/${bed.id}`}>{cell.map(({ cropName }) => cropName).join(', ')}</Link>
-                          ) : (
-                            <GridCell name={`c:${bed.id}:${season}`} label={`Bed ${bed.name}, ${season}`} value={cell[0]?.cropKey ?? ''} choices={choices} />
-                          )}
-                        </td>
-                      ))}
+                      {seasons
+                        .map((season, at) => ({ season, cell: bed.cells[at] ?? [] }))
+                        .toReversed()
+                        .map(({ season, cell }) => (
+                          <td key={season}>
+                            {cell.length > 1 ? (
+                              <Link href={`/${society}/ground/beds/${bed.id}`}>
+                                {cell.map(({ cropName }) => cropName).join(', ')}
+                              </Link>
+                            ) : (
+                              <GridCell
+                                name={`c:${bed.id}:${season}`}
+                                label={`Bed ${bed.name}, ${season}`}
+                                value={cell[0]?.cropKey ?? ''}
+                                choices={choices}
+                              />
+                            )}
+                          </td>
+                        ))}
                     </tr>
                   ))}
                 </tbody>
@@ -71,7 +87,12 @@ export default async function SeasonsPage({ params }: { params: Promise<{ societ
       {beds.length ? (
         <Sheet title="Or paste a table" wide>
           <Form action={importPlantingsAction.bind(null, society, plotId)} writeId={randomUUID()} submit="Take it in">
-            <NoteField name="table" label="Table with a heading line" rows={6} hint="Columns: bed, crop, and season or sown, planted, cleared; also variety, from, length. Commas, semicolons or tabs. All of it is taken in, or none with each bad cell named." />
+            <NoteField
+              name="table"
+              label="Table with a heading line"
+              rows={6}
+              hint="Columns: bed, crop, and season or sown, planted, cleared; also variety, from, length. Commas, semicolons or tabs. All of it is taken in, or none with each bad cell named."
+            />
           </Form>
         </Sheet>
       ) : null}

@@ -13,14 +13,23 @@ export default async function ShareListPage({ params }: { params: Promise<{ soci
   const claims = rows.flatMap(({ holding, booking }) => (booking ? [{ holding, booking }] : []));
   return (
     <>
-      <PageHead title={`Shares: ${delivery.name}`} lead={`${delivery.heapLoads} loads in the heap. Collect by ${dayWords(delivery.collectByOn)}. Tick a box for each load.`} />
+      <PageHead
+        title={`Shares: ${delivery.name}`}
+        lead={`${delivery.heapLoads} loads in the heap. Collect by ${dayWords(delivery.collectByOn)}. Tick a box for each load.`}
+      />
       <p className="wide no-print">
         <PrintButton>Print on A4</PrintButton>
       </p>
       <div className="wide paper">
         <Table
           caption="Shares, with boxes to tick"
-          columns={[{ head: 'plot' }, { head: 'holder' }, { head: 'share', number: true }, { head: 'collected' }, { head: 'because' }]}
+          columns={[
+            { head: 'plot' },
+            { head: 'holder' },
+            { head: 'share', number: true },
+            { head: 'collected' },
+            { head: 'because' },
+          ]}
           rows={claims.map(({ holding, booking }) => ({
             key: holding.id,
             cells: [
@@ -28,7 +37,9 @@ export default async function ShareListPage({ params }: { params: Promise<{ soci
               `${holding.members.map(({ name }) => name).join(', ')}${holding.members.some(({ canBeMailed }) => canBeMailed) ? '' : ' (tell them)'}`,
               <b key="share">{booking.share ?? 0}</b>,
               <Boxes key="boxes" share={booking.share ?? 0} collected={booking.collectedLoads} />,
-              <span key="because" className="small">{booking.reason ? reasonWords(booking.reason, booking.creditBeforeMillionths ?? 0) : ''}</span>,
+              <span key="because" className="small">
+                {booking.reason ? reasonWords(booking.reason, booking.creditBeforeMillionths ?? 0) : ''}
+              </span>,
             ],
           }))}
         />

@@ -10,17 +10,32 @@ export default async function BlankSheetPage({ params }: { params: Promise<{ soc
   const { delivery, rows, timeZone } = await ask(readGateList, society, { deliveryId });
   return (
     <>
-      <PageHead title={`Bookings: ${delivery.name}`} lead={`${delivery.material}, comes ${dayWords(delivery.arrivesOn)}. Hand in by ${whenWords(delivery.closesAt, timeZone)}.${delivery.capLoads ? ` At most ${delivery.capLoads} a holding.` : ''}`} />
+      <PageHead
+        title={`Bookings: ${delivery.name}`}
+        lead={`${delivery.material}, comes ${dayWords(delivery.arrivesOn)}. Hand in by ${whenWords(delivery.closesAt, timeZone)}.${delivery.capLoads ? ` At most ${delivery.capLoads} a holding.` : ''}`}
+      />
       <p className="wide no-print">
         <PrintButton>Print on A4</PrintButton>
       </p>
       <div className="wide paper">
         <Table
           caption="Blank booking sheet"
-          columns={[{ head: 'plot' }, { head: 'holder' }, { head: 'ground needs', number: true }, { head: 'I ask for' }, { head: 'signed' }]}
+          columns={[
+            { head: 'plot' },
+            { head: 'holder' },
+            { head: 'ground needs', number: true },
+            { head: 'I ask for' },
+            { head: 'signed' },
+          ]}
           rows={rows.map(({ holding, need, booking }) => ({
             key: holding.id,
-            cells: [<b key="plot">{holding.plots.map(({ number }) => number).join(', ')}</b>, holding.members.map(({ name }) => name).join(', '), need, booking ? `(${booking.asked} booked)` : '______', '______________'],
+            cells: [
+              <b key="plot">{holding.plots.map(({ number }) => number).join(', ')}</b>,
+              holding.members.map(({ name }) => name).join(', '),
+              need,
+              booking ? `(${booking.asked} booked)` : '______',
+              '______________',
+            ],
           }))}
         />
       </div>

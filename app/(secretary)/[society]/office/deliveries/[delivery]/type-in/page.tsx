@@ -14,16 +14,26 @@ export const metadata: Metadata = { title: 'Type bookings in' };
 export default async function TypeInPage({ params }: { params: Promise<{ society: string; delivery: string }> }) {
   const { society, delivery: deliveryId } = await params;
   const { delivery, rows, timeZone } = await ask(readGateList, society, { deliveryId });
-  const labels = Object.fromEntries(rows.map(({ holding }) => [`asked:${holding.id}`, `Plot ${holding.plots.map(({ number }) => number).join(', ')}`]));
+  const labels = Object.fromEntries(
+    rows.map(({ holding }) => [`asked:${holding.id}`, `Plot ${holding.plots.map(({ number }) => number).join(', ')}`]),
+  );
   return (
     <>
-      <PageHead title="Type paper bookings in" lead={`${delivery.name}. Booking closes ${whenWords(delivery.closesAt, timeZone)}. Rows left as they are change nothing; the book says that you booked for them.`}>
+      <PageHead
+        title="Type paper bookings in"
+        lead={`${delivery.name}. Booking closes ${whenWords(delivery.closesAt, timeZone)}. Rows left as they are change nothing; the book says that you booked for them.`}
+      >
         <Link className="button" href={`/${society}/office/deliveries/${deliveryId}`}>
           Back
         </Link>
       </PageHead>
       <Sheet title="Loads asked for" wide>
-        <Form action={typeInAction.bind(null, society, deliveryId)} writeId={randomUUID()} submit="Enter them all" labels={labels}>
+        <Form
+          action={typeInAction.bind(null, society, deliveryId)}
+          writeId={randomUUID()}
+          submit="Enter them all"
+          labels={labels}
+        >
           <div className="type-in">
             {rows.map(({ holding, need, booking }) => (
               <TextField
