@@ -27,7 +27,7 @@ export function SitePlan({ name, season, plots, paths = [], northCentideg = 0, o
     <svg
       className="plan"
       viewBox={view}
-      role="img"
+      role="group"
       aria-label={`${name}, season ${season}: plan of ${placed.length} plots to scale`}
       style={only ? { maxHeight: '34rem' } : undefined}
     >

@@ -29,11 +29,15 @@ export function Table({
         <caption className="sr-only">{caption}</caption>
         <thead>
           <tr>
-            {columns.map(({ head, number }, at) => (
-              <th key={at} scope="col" className={number ? 'num' : undefined}>
-                {head}
-              </th>
-            ))}
+            {columns.map(({ head, number }, at) =>
+              head === '' ? (
+                <td key={at} />
+              ) : (
+                <th key={at} scope="col" className={number ? 'num' : undefined}>
+                  {head}
+                </th>
+              ),
+            )}
           </tr>
         </thead>
         <tbody>

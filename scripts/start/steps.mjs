@@ -37,6 +37,10 @@ export async function step(name, work) {
 export function command(file, args, env = {}) {
   return new Promise((resolve, reject) => {
     const child = spawn(file, args, { env: { ...process.env, ...env }, stdio: ['ignore', 'pipe', 'pipe'] });
+    // Whatever ends us ends it too.
+    const end = () => child.kill('SIGTERM');
+    process.once('exit', end);
+    child.once('exit', () => process.off('exit', end));
     let output = '';
     const keep = (chunk) => {
       output += chunk;

@@ -12,6 +12,8 @@ import { node } from './child.mjs';
  */
 export async function vitest(projects, postgres, env = { TZ: 'UTC' }, files = []) {
   const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'barrowmoot-count-'));
+  // Gone even when the run is cut short.
+  process.once('exit', () => fs.rmSync(folder, { recursive: true, force: true }));
   const counted = path.join(folder, 'vitest.json');
   const chosen = projects.flatMap((name) => ['--project', name]);
   const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${counted}`];
@@ -21,7 +23,6 @@ export async function vitest(projects, postgres, env = { TZ: 'UTC' }, files = []
   const count = fs.existsSync(counted)
     ? countOf(JSON.parse(fs.readFileSync(counted, 'utf8')))
     : { passed: 0, failed: 0 };
-  fs.rmSync(folder, { recursive: true });
   // Something may go wrong outside any one test.
   if (code !== 0 && count.failed === 0) count.failed = 1;
   return { ...count, report: count.failed ? output : '' };
