@@ -13,7 +13,18 @@ const onlyEnv = {
 };
 
 const config = [
-  { ignores: ['.next/**', 'generated/**', 'node_modules/**', '.data/**', 'next-env.d.ts'] },
+  {
+    ignores: [
+      '.next/**',
+      'generated/**',
+      'node_modules/**',
+      '.data/**',
+      'test-results/**',
+      'playwright-report/**',
+      'coverage/**',
+      'next-env.d.ts',
+    ],
+  },
   ...next,
   ...typescript,
   {
