@@ -39,7 +39,7 @@ export async function endSession(): Promise<void> {
 }
 
 /** The signed and encrypted token for a claim. */
-export function sessionToken({ accountId, sessionVersion }: SessionClaim): Promise<string> {
+function sessionToken({ accountId, sessionVersion }: SessionClaim): Promise<string> {
   return encode({
     token: { sub: accountId, version: sessionVersion },
     secret: env().nextAuthSecret,

@@ -65,15 +65,3 @@ function without(piece: Footprint, other: Footprint): Footprint[] {
     { xCm: right, yCm: shared.yCm, widthCm: xCm + widthCm - right, lengthCm: shared.lengthCm },
   ].filter((strip) => strip.widthCm > 0 && strip.lengthCm > 0);
 }
-
-/**
- * The area that footprints cover together, counting ground under several of them once [cm²].
- *
- * @example unionAreaCm2([footprint(0, 0, 10, 10), footprint(5, 0, 10, 10)]) → 150
- */
-export function unionAreaCm2(footprints: readonly Footprint[]): number {
-  return footprints.reduce(
-    (sum, one, at) => sum + subtract(one, footprints.slice(0, at)).reduce((area, piece) => area + areaCm2(piece), 0),
-    0,
-  );
-}
