@@ -6,7 +6,8 @@ const executablePath = process.env.CHROMIUM_PATH;
 export default defineConfig({
   testDir: 'tests/browser',
   workers: 1,
-  timeout: 60_000,
+  timeout: 180_000,
+  expect: { timeout: 10_000 },
   forbidOnly: Boolean(process.env.CI),
   use: {
     baseURL: process.env.NEXTAUTH_URL ?? 'http://127.0.0.1:3000',

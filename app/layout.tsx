@@ -5,6 +5,7 @@ import './globals.css';
 export const metadata: Metadata = {
   title: { default: 'Barrowmoot', template: '%s · Barrowmoot' },
   robots: { index: false },
+  icons: { icon: '/icon.svg' },
 };
 export const viewport: Viewport = {
   width: 'device-width',

@@ -17,7 +17,7 @@ test('postponed, a third light, an over-taker, a no-show: in the end it adds up'
   await page.getByLabel('Collect by').fill(inDays(3).slice(0, 10));
   await page.getByLabel('Booking closes').fill(inDays(4).slice(0, 16));
   await page.getByRole('button', { name: 'Plan it' }).click();
-  await expect(page.getByRole('alert')).toContainText('on the day it arrives or later');
+  await expect(page.locator('.notice.short')).toContainText('on the day it arrives or later');
   await expect(page.getByLabel('Name')).toHaveValue(name);
   await page.getByLabel('Collect by').fill(inDays(12).slice(0, 10));
   await page.getByRole('button', { name: 'Plan it' }).click();
@@ -29,7 +29,7 @@ test('postponed, a third light, an over-taker, a no-show: in the end it adds up'
   expect(claims).toBeGreaterThan(38);
   await asked.nth(0).fill('lots');
   await page.getByRole('button', { name: 'Enter them all' }).click();
-  await expect(page.getByRole('alert')).toContainText('whole loads');
+  await expect(page.locator('.notice.short')).toContainText('whole loads');
   for (let nth = 0; nth < 40; nth++) await asked.nth(nth).fill('2');
   await page.getByRole('button', { name: 'Enter them all' }).click();
   await expect(page.getByRole('status').first()).toContainText('40 bookings stand');
@@ -58,7 +58,7 @@ test('postponed, a third light, an over-taker, a no-show: in the end it adds up'
   await beyond.getByLabel('Reason').fill('took two too many');
   await press(page, 'Enter it');
   await press(page, 'Settle');
-  await expect(page.getByRole('alert')).toContainText('neither collected nor given up');
+  await expect(page.locator('.notice.short')).toContainText('neither collected nor given up');
 
   await page.getByRole('link', { name: /^Tick off/ }).click();
   await page.getByText('Several at once, or no more wanted').first().click();
@@ -91,5 +91,5 @@ test('postponed, a third light, an over-taker, a no-show: in the end it adds up'
 
 async function press(page: Page, name: string): Promise<void> {
   await page.getByRole('button', { name, exact: true }).click();
-  await expect(page.locator('[role=status], [role=alert]').first()).toBeVisible();
+  await expect(page.locator('.notice').first()).toBeVisible();
 }

@@ -34,7 +34,7 @@ test('a newcomer joins, draws five beds in feet, fills in the seasons, moves the
   await phone.getByLabel('E-mail address').fill(`newcomer.${info.project.name}@example.org`);
   await phone.getByLabel('Password').fill('short');
   await phone.getByRole('button', { name: /^Join/ }).click();
-  await expect(phone.getByRole('alert')).toContainText('at least 10 characters');
+  await expect(phone.locator('.notice.short')).toContainText('at least 10 characters');
   await expect(phone.getByLabel('E-mail address')).toHaveValue(`newcomer.${info.project.name}@example.org`);
   await phone.getByLabel('Password').fill('a long enough one');
   await phone.getByRole('button', { name: /^Join/ }).click();
@@ -55,7 +55,7 @@ test('a newcomer joins, draws five beds in feet, fills in the seasons, moves the
   await phone.getByLabel('From the left').fill('60 cm');
   await phone.getByLabel('From the top').fill('70 cm');
   await phone.getByRole('button', { name: 'Draw', exact: true }).click();
-  await expect(phone.getByRole('alert')).toContainText('over bed Bed 1');
+  await expect(phone.locator('.notice.short')).toContainText('over bed Bed 1');
   await expect(phone.getByLabel('Width')).toHaveValue('20 ft');
 
   const year = new Date().getFullYear();
