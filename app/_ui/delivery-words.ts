@@ -43,7 +43,7 @@ export function reasonWords(reason: ShareReason, creditBeforeMillionths: number)
   const owed =
     creditBeforeMillionths > 0
       ? `owed ${(creditBeforeMillionths / loadMillionths).toFixed(2)} from before`
-      : 'ahead by credit';
+      : 'owed more than those who missed';
   if (reason.code === 'odd-load')
     return `${at}, and an odd load (${odd}): ${reason.by === 'credit' ? owed : 'drawn by the lot'}`;
   return `${at}; the odd loads (${odd}) went to ${reason.by === 'credit' ? 'those owed more' : 'those ahead in the lot'}`;

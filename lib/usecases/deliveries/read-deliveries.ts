@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { type BookingRecord, bookingOfHolding, bookingsOf } from '@/lib/data/booking';
 import { creditedMaterials, creditsOf } from '@/lib/data/credit';
 import { deliveriesOf, deliveryById, type DeliveryRecord, shareOutRecordOf, unloadersOf } from '@/lib/data/delivery';
-import { type HoldingOnDay, holdingsOfMember, holdingsOn } from '@/lib/data/holding';
+import { byNumber, type HoldingOnDay, holdingsOfMember, holdingsOn } from '@/lib/data/holding';
 import { memberById, membersOn } from '@/lib/data/member';
 import { materialOf } from '@/lib/domain/catalogue/materials';
 import { canBook } from '@/lib/domain/policy/holding';
@@ -153,7 +153,7 @@ export const readQueue = query({
       today,
       mine: (await holdingsOfMember(db, scope, scope.memberId, today)).map(({ id }) => id),
       result: {
-        lines,
+        lines: lines.toSorted((a, b) => byNumber(a.holding.plots[0]?.number ?? '', b.holding.plots[0]?.number ?? '')),
         places,
         ended: result.ended,
         lotOrder: result.lotOrder,
