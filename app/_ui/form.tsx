@@ -66,7 +66,7 @@ function Summary({ state, labels, ref }: SummaryProps) {
         <ul>
           {errors.map(([name, error]) => (
             <li key={name}>
-              <a href={`#f-${name}`}>
+              <a href={`#f-${name}`} onClick={(event) => focusField(event, name)}>
                 {labels?.[name] ? `${labels[name]}: ` : ''}
                 {error}
               </a>
@@ -76,6 +76,15 @@ function Summary({ state, labels, ref }: SummaryProps) {
       ) : null}
     </div>
   );
+}
+
+// The first field of that name in this form: ticks have one id each, and other forms of the page may hold the same name.
+function focusField(event: React.MouseEvent<HTMLAnchorElement>, name: string) {
+  const found = event.currentTarget.closest('form')?.elements.namedItem(name);
+  const field = found instanceof RadioNodeList ? found[0] : found;
+  if (!(field instanceof HTMLElement)) return;
+  event.preventDefault();
+  field.focus();
 }
 
 /** The button that sends the form around it; while it works it says so and cannot send twice. */

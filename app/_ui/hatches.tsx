@@ -48,19 +48,40 @@ export function hatchOf(group: CropGroup | null, prefix = 'h'): string {
   return group ? `url(#${prefix}-${group})` : 'var(--quiet-wash)';
 }
 
-/** The key: each group's hatch and word. */
+/** The key: each group's hatch and word, and the two marks. */
 export function PlanKey() {
   return (
     <ul className="key">
-      {cropGroups.map(({ key, name }) => (
+      {cropGroups.map(({ key, name }, at) => (
         <li key={key}>
           <svg viewBox="0 0 38 22" aria-hidden="true">
-            <Hatches size={11} prefix={`k${key}`} />
-            <rect width="38" height="22" fill={hatchOf(key, `k${key}`)} />
+            {at === 0 ? <Hatches size={11} prefix="k" /> : null}
+            <rect width="38" height="22" fill={hatchOf(key, 'k')} />
           </svg>
           {name}
         </li>
       ))}
+      <li>
+        <svg viewBox="0 0 38 22" aria-hidden="true">
+          <rect x="2" y="2" width="34" height="18" fill="none" stroke="var(--rust)" strokeWidth="4" />
+        </svg>
+        Short
+      </li>
+      <li>
+        <svg viewBox="0 0 38 22" aria-hidden="true">
+          <rect
+            x="2"
+            y="2"
+            width="34"
+            height="18"
+            fill="none"
+            stroke="var(--rust)"
+            strokeWidth="4"
+            strokeDasharray="9 3"
+          />
+        </svg>
+        Turn due
+      </li>
     </ul>
   );
 }

@@ -102,6 +102,30 @@ export function boundsOf(
   return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
 }
 
+/** Whether a bed's mark can be written in its corner without lying on the name of the crop there. */
+export function markFits({ footprint, plantings }: Placed['beds'][number], mark: string, unit: number): boolean {
+  if (!fits(mark, footprint.widthCm, footprint.lengthCm, unit * 0.75)) return false;
+  const markCm = mark.length * unit * 0.75 * 0.56 + unit * 0.6;
+  return plantings.every(({ footprint: ground, cropName }) => {
+    if (ground.xCm - footprint.xCm > markCm || ground.yCm - footprint.yCm > unit * 1.2) return true;
+    const nameCm = cropName.length * unit * 0.95 * 0.56;
+    const wide = fits(cropName, ground.widthCm, ground.lengthCm, unit * 0.95) ? nameCm : unit;
+    const high = wide === unit ? nameCm : unit;
+    const left = ground.xCm + ground.widthCm / 2 - wide / 2 - footprint.xCm;
+    const top = ground.yCm + ground.lengthCm / 2 - high / 2 - footprint.yCm;
+    return left > markCm || top > unit * 1.2;
+  });
+}
+
+/** What stands in a plot without beds; the shorter word where the plot is small. */
+export function wordOfEmptyPlot({ toLet, polygon, quarterRods, shape }: Placed, letterCm: number): string {
+  const widthCm = Math.max(...shape.map(({ xCm }) => xCm)) - Math.min(...shape.map(({ xCm }) => xCm));
+  const words = polygon
+    ? ['no beds yet', 'empty']
+    : ['not measured', ...(quarterRods ? [`${quarterRods / 4} rods`] : [])];
+  return (toLet ? ['to let'] : words).find((word) => fits(word, widthCm, letterCm * 2, letterCm)) ?? '';
+}
+
 /** Whether a word in letters of a size fits into a rectangle. A letter of this typeface is about 0.56 of its height wide. */
 export function fits(word: string, widthCm: number, heightCm: number, letterCm: number): boolean {
   return word.length * letterCm * 0.56 < widthCm * 0.96 && letterCm * 1.15 < heightCm;

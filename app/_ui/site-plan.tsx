@@ -1,5 +1,14 @@
 import { hatchOf, Hatches } from './hatches';
-import { boundsOf, type DrawnPlot, drawPlots, fits, outlineOf, type Placed } from './plan-geometry';
+import {
+  boundsOf,
+  type DrawnPlot,
+  drawPlots,
+  fits,
+  markFits,
+  outlineOf,
+  type Placed,
+  wordOfEmptyPlot,
+} from './plan-geometry';
 
 type Props = {
   readonly name: string;
@@ -19,7 +28,7 @@ export function SitePlan({ name, season, plots, paths = [], northCentideg = 0, o
   const placed = drawPlots(only ? plots.filter(({ id }) => id === only) : plots);
   const box = boundsOf(placed, only ? [] : paths);
   // Letters and lines grow with the drawing, so that they read the same on a site as on one plot.
-  const unit = Math.max(box.width, box.height) / (only ? 60 : 110);
+  const unit = Math.max(box.width, box.height) / (only ? 36 : 110);
   const pad = unit * 2;
   const view = `${box.x - pad} ${box.y - pad} ${box.width + 2 * pad} ${box.height + 2 * pad + unit * 5}`;
   const foot = box.y + box.height + pad;
@@ -81,7 +90,7 @@ function PlotDrawing({ plot, unit }: { plot: Placed; unit: number }) {
           textAnchor="middle"
           style={{ fill: 'var(--ink-soft)' }}
         >
-          {plot.toLet ? 'to let' : plot.polygon ? 'no beds yet' : 'not measured'}
+          {wordOfEmptyPlot(plot, unit * 1.1)}
         </text>
       ) : null}
       <rect x={labelX} y={labelY} width={wide} height={unit * 1.5} fill={plot.mine ? 'var(--rust)' : 'var(--ink)'} />
@@ -130,9 +139,10 @@ function BedDrawing({ bed, plot, unit }: { bed: Placed['beds'][number]; plot: Pl
           fill="none"
           stroke="var(--rust)"
           strokeWidth={unit / 3.5}
+          {...(bed.mark === 'turn due' ? { strokeDasharray: `${unit * 0.9} ${unit * 0.3}` } : {})}
         />
       ) : null}
-      {marked && fits(bed.mark ?? '', widthCm, lengthCm, unit * 0.75) ? (
+      {bed.mark && markFits(bed, bed.mark, unit) ? (
         <text
           x={xCm + unit * 0.3}
           y={yCm + unit * 0.9}
