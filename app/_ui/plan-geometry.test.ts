@@ -1,5 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { boundsOf, type DrawnPlot, drawPlots, fits, markFits, outlineOf, wordOfEmptyPlot } from './plan-geometry';
+import {
+  boundsOf,
+  type DrawnPlot,
+  drawPlots,
+  fits,
+  labelOf,
+  markFits,
+  outlineOf,
+  wordOfEmptyPlot,
+} from './plan-geometry';
 
 const square = [
   { xCm: 0, yCm: 0 },
@@ -88,6 +97,16 @@ describe('words on the plan', () => {
     expect(markFits(makeBed('Kale', { widthCm: 1000, lengthCm: 120 }), 'short', 100)).toBe(true);
     expect(markFits(makeBed('Kale', { widthCm: 300, lengthCm: 600 }), 'short', 100)).toBe(true);
     expect(markFits(makeBed('', { widthCm: 100, lengthCm: 120 }), 'short', 100)).toBe(false);
+  });
+
+  test('a name is written in full, else up to its comma, else downwards, else smaller, else not at all', () => {
+    const label = (name: string, widthCm: number, lengthCm: number) =>
+      labelOf(name, { xCm: 0, yCm: 0, widthCm, lengthCm }, 100);
+    expect(label('Potato, maincrop', 1000, 120)).toEqual({ word: 'Potato, maincrop', letterCm: 100, down: false });
+    expect(label('Potato, maincrop', 400, 120)).toEqual({ word: 'Potato', letterCm: 100, down: false });
+    expect(label('Leek', 120, 400)).toEqual({ word: 'Leek', letterCm: 100, down: true });
+    expect(label('Leek', 180, 100)).toEqual({ word: 'Leek', letterCm: 75, down: false });
+    expect(label('Leek', 60, 60)).toBeNull();
   });
 
   test('an empty plot says why, shorter where it is small, and nothing where nothing fits', () => {

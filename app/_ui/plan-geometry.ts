@@ -108,13 +108,33 @@ export function markFits({ footprint, plantings }: Placed['beds'][number], mark:
   const markCm = mark.length * unit * 0.75 * 0.56 + unit * 0.6;
   return plantings.every(({ footprint: ground, cropName }) => {
     if (ground.xCm - footprint.xCm > markCm || ground.yCm - footprint.yCm > unit * 1.2) return true;
-    const nameCm = cropName.length * unit * 0.95 * 0.56;
-    const wide = fits(cropName, ground.widthCm, ground.lengthCm, unit * 0.95) ? nameCm : unit;
-    const high = wide === unit ? nameCm : unit;
-    const left = ground.xCm + ground.widthCm / 2 - wide / 2 - footprint.xCm;
-    const top = ground.yCm + ground.lengthCm / 2 - high / 2 - footprint.yCm;
+    const label = labelOf(cropName, ground, unit * 0.95);
+    if (!label) return true;
+    const [alongCm, acrossCm] = [label.word.length * label.letterCm * 0.56, label.letterCm];
+    const left = ground.xCm + (ground.widthCm - (label.down ? acrossCm : alongCm)) / 2 - footprint.xCm;
+    const top = ground.yCm + (ground.lengthCm - (label.down ? alongCm : acrossCm)) / 2 - footprint.yCm;
     return left > markCm || top > unit * 1.2;
   });
+}
+
+/**
+ * How a crop's name is written on its ground: in full, else without what follows a comma, else downwards, else smaller;
+ * null where none of these fits and only the hatch speaks.
+ */
+export function labelOf(
+  cropName: string,
+  { widthCm, lengthCm }: Footprint,
+  letterCm: number,
+): { word: string; letterCm: number; down: boolean } | null {
+  const short = cropName.split(',')[0]?.trim() ?? cropName;
+  const tries = [letterCm, letterCm * 0.75].flatMap((size) =>
+    [false, true].flatMap((down) => [cropName, short].map((word) => ({ word, letterCm: size, down }))),
+  );
+  return (
+    tries.find(({ word, letterCm: size, down }) =>
+      down ? fits(word, lengthCm, widthCm, size) : fits(word, widthCm, lengthCm, size),
+    ) ?? null
+  );
 }
 
 /** What stands in a plot without beds; the shorter word where the plot is small. */

@@ -3,7 +3,7 @@ import {
   boundsOf,
   type DrawnPlot,
   drawPlots,
-  fits,
+  labelOf,
   markFits,
   outlineOf,
   type Placed,
@@ -173,11 +173,9 @@ function PlantingDrawing({
   upright: number;
 }) {
   const { xCm, yCm, widthCm, lengthCm } = planting.footprint;
-  const size = unit * 0.95;
   const [midX, midY] = [xCm + widthCm / 2, yCm + lengthCm / 2];
-  const along = fits(planting.cropName, widthCm, lengthCm, size);
-  const down = !along && fits(planting.cropName, lengthCm, widthCm, size);
-  const turn = down ? 90 : Math.abs(upright) > 90 ? 180 : 0;
+  const label = planting.cropName ? labelOf(planting.cropName, planting.footprint, unit * 0.95) : null;
+  const turn = label?.down ? 90 : Math.abs(upright) > 90 ? 180 : 0;
   return (
     <>
       <rect
@@ -189,17 +187,22 @@ function PlantingDrawing({
         stroke="var(--ink)"
         strokeWidth={unit / 14}
       />
-      {along || down ? (
+      {label ? (
         <text
           x={midX}
           y={midY}
-          dy={size * 0.35}
-          fontSize={size}
+          dy={label.letterCm * 0.35}
+          fontSize={label.letterCm}
           textAnchor="middle"
           transform={turn ? `rotate(${turn} ${midX} ${midY})` : undefined}
-          style={{ paintOrder: 'stroke', stroke: 'var(--sheet)', strokeWidth: size * 0.45, strokeLinejoin: 'round' }}
+          style={{
+            paintOrder: 'stroke',
+            stroke: 'var(--sheet)',
+            strokeWidth: label.letterCm * 0.45,
+            strokeLinejoin: 'round',
+          }}
         >
-          {planting.cropName}
+          {label.word}
         </text>
       ) : null}
     </>

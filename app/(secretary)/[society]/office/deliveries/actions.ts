@@ -16,6 +16,8 @@ import { settleDelivery } from '@/lib/usecases/deliveries/settle-delivery';
 import { confirmShareOut, measureHeap, previewShareOut } from '@/lib/usecases/deliveries/share-out';
 
 const at = (slug: string, id: string) => `/${slug}/office/deliveries/${id}`;
+// A step takes its form off the page, so the page itself says what was done.
+const saying = (slug: string, id: string, said: string) => () => ({ redirectTo: `${at(slug, id)}?said=${said}` });
 
 export async function planAction(slug: string, _: FormState, form: FormData): Promise<FormState> {
   return submitForm(planDelivery, { slug, form, done: ({ deliveryId }) => ({ redirectTo: at(slug, deliveryId) }) });
@@ -31,21 +33,11 @@ export async function changeAction(slug: string, deliveryId: string, _: FormStat
 }
 
 export async function openAction(slug: string, deliveryId: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(openDelivery, {
-    slug,
-    form,
-    fixed: { deliveryId },
-    done: () => ({ message: 'Booking is open. The lot is drawn and its hash published.' }),
-  });
+  return submitForm(openDelivery, { slug, form, fixed: { deliveryId }, done: saying(slug, deliveryId, 'opened') });
 }
 
 export async function closeAction(slug: string, deliveryId: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(closeDelivery, {
-    slug,
-    form,
-    fixed: { deliveryId },
-    done: () => ({ message: 'Booking is closed.' }),
-  });
+  return submitForm(closeDelivery, { slug, form, fixed: { deliveryId }, done: saying(slug, deliveryId, 'closed') });
 }
 
 export async function postponeAction(
@@ -58,7 +50,7 @@ export async function postponeAction(
     slug,
     form,
     fixed: { deliveryId },
-    done: () => ({ message: 'Put off. All who booked are told; their bookings stand.' }),
+    done: saying(slug, deliveryId, 'postponed'),
   });
 }
 
@@ -72,7 +64,7 @@ export async function callOffAction(
     slug,
     form,
     fixed: { deliveryId },
-    done: () => ({ message: 'Called off. All who booked are told; no credit changes.' }),
+    done: saying(slug, deliveryId, 'called-off'),
   });
 }
 
@@ -82,12 +74,7 @@ export async function measureAction(
   _: FormState,
   form: FormData,
 ): Promise<FormState> {
-  return submitForm(measureHeap, {
-    slug,
-    form,
-    fixed: { deliveryId },
-    done: ({ loads }) => ({ message: `Measured: ${loads} loads.` }),
-  });
+  return submitForm(measureHeap, { slug, form, fixed: { deliveryId }, done: saying(slug, deliveryId, 'measured') });
 }
 
 export async function previewAction(
@@ -110,32 +97,15 @@ export async function confirmAction(
   _: FormState,
   form: FormData,
 ): Promise<FormState> {
-  return submitForm(confirmShareOut, {
-    slug,
-    form,
-    fixed: { deliveryId },
-    done: ({ shares }) => ({ message: `Confirmed: ${shares} shares. Everybody who can be mailed is told.` }),
-  });
+  return submitForm(confirmShareOut, { slug, form, fixed: { deliveryId }, done: saying(slug, deliveryId, 'shared') });
 }
 
 export async function beyondAction(slug: string, deliveryId: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(enterBeyond, {
-    slug,
-    form,
-    fixed: { deliveryId },
-    done: ({ loads }) => ({ message: `Entered: ${loads} beyond the share. The shares were worked out again.` }),
-  });
+  return submitForm(enterBeyond, { slug, form, fixed: { deliveryId }, done: saying(slug, deliveryId, 'beyond') });
 }
 
 export async function settleAction(slug: string, deliveryId: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(settleDelivery, {
-    slug,
-    form,
-    fixed: { deliveryId },
-    done: () => ({
-      message: 'Settled. Credits are written, and the beds that loads were booked for are logged as manured.',
-    }),
-  });
+  return submitForm(settleDelivery, { slug, form, fixed: { deliveryId }, done: saying(slug, deliveryId, 'settled') });
 }
 
 /** Rows come as `asked:<holding id>`. */

@@ -22,8 +22,22 @@ import {
 
 export const metadata: Metadata = { title: 'Run a delivery' };
 
-export default async function RunPage({ params }: { params: Promise<{ society: string; delivery: string }> }) {
+const said: Record<string, string> = {
+  opened: 'Booking is open. The lot is drawn and its hash published; everybody who can be mailed is told.',
+  closed: 'Booking is closed.',
+  postponed: 'Put off. All who booked are told; their bookings stand.',
+  'called-off': 'Called off. All who booked are told; no credit changes.',
+  measured: 'The heap is measured.',
+  shared: 'Confirmed. Everybody who can be mailed is told their share.',
+  beyond: 'Entered. The shares were worked out again.',
+  settled: 'Settled. Credits are written, and the beds that loads were booked for are logged as manured.',
+};
+
+type Props = { params: Promise<{ society: string; delivery: string }>; searchParams: Promise<{ said?: string }> };
+
+export default async function RunPage({ params, searchParams }: Props) {
   const { society, delivery: deliveryId } = await params;
+  const told = said[(await searchParams).said ?? ''];
   const { delivery, rows, timeZone } = await ask(readGateList, society, { deliveryId });
   const { state } = delivery;
   const booked = rows.filter(({ booking }) => booking);
@@ -50,6 +64,11 @@ export default async function RunPage({ params }: { params: Promise<{ society: s
           As members see it
         </Link>
       </PageHead>
+      {told ? (
+        <p className="notice kept wide" role="status">
+          {told}
+        </p>
+      ) : null}
       <div className="stack">
         {is('planned') ? (
           <Sheet title="1 · Open booking">
