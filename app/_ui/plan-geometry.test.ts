@@ -105,7 +105,8 @@ describe('words on the plan', () => {
     expect(label('Potato, maincrop', 1000, 120)).toEqual({ word: 'Potato, maincrop', letterCm: 100, down: false });
     expect(label('Potato, maincrop', 400, 120)).toEqual({ word: 'Potato', letterCm: 100, down: false });
     expect(label('Leek', 120, 400)).toEqual({ word: 'Leek', letterCm: 100, down: true });
-    expect(label('Leek', 180, 100)).toEqual({ word: 'Leek', letterCm: 75, down: false });
+    expect(label('Leek', 200, 130)).toEqual({ word: 'Leek', letterCm: 80, down: false });
+    expect(label('Leek', 200, 120)).toBeNull();
     expect(label('Leek', 60, 60)).toBeNull();
   });
 

@@ -127,7 +127,9 @@ export function labelOf(
   letterCm: number,
 ): { word: string; letterCm: number; down: boolean } | null {
   const short = cropName.split(',')[0]?.trim() ?? cropName;
-  const tries = [letterCm, letterCm * 0.75].flatMap((size) =>
+  // On beds hardly higher than a letter, smaller words would hide the hatch and still not be read.
+  const isFlat = Math.min(widthCm, lengthCm) < letterCm * 1.3;
+  const tries = (isFlat ? [letterCm] : [letterCm, letterCm * 0.8]).flatMap((size) =>
     [false, true].flatMap((down) => [cropName, short].map((word) => ({ word, letterCm: size, down }))),
   );
   return (
