@@ -22,17 +22,11 @@ type TextProps = Common & {
 
 /** One line of text, a number, a day. */
 export function TextField({ name, label, hint, value, className, suffix, ...input }: TextProps) {
-  const { typed, error } = useFieldState(name);
+  const { id, typed, error } = useFieldState(name);
   return (
-    <Labelled {...{ name, label, hint, error, className }}>
+    <Labelled {...{ id, name, label, hint, error, className }}>
       <span className="with-suffix">
-        <input
-          id={`f-${name}`}
-          name={name}
-          defaultValue={one(typed) ?? value}
-          {...described(name, hint, error)}
-          {...input}
-        />
+        <input id={id} name={name} defaultValue={one(typed) ?? value} {...described(id, hint, error)} {...input} />
         {suffix ? <span className="soft">{suffix}</span> : null}
       </span>
     </Labelled>
@@ -41,16 +35,10 @@ export function TextField({ name, label, hint, value, className, suffix, ...inpu
 
 /** Several lines of text. */
 export function NoteField({ name, label, hint, value, className, rows = 3 }: Common & { readonly rows?: number }) {
-  const { typed, error } = useFieldState(name);
+  const { id, typed, error } = useFieldState(name);
   return (
-    <Labelled {...{ name, label, hint, error, className }}>
-      <textarea
-        id={`f-${name}`}
-        name={name}
-        rows={rows}
-        defaultValue={one(typed) ?? value}
-        {...described(name, hint, error)}
-      />
+    <Labelled {...{ id, name, label, hint, error, className }}>
+      <textarea id={id} name={name} rows={rows} defaultValue={one(typed) ?? value} {...described(id, hint, error)} />
     </Labelled>
   );
 }
@@ -67,10 +55,10 @@ export function SelectField({
   choices,
   empty,
 }: Common & { readonly choices: readonly Choice[]; readonly empty?: string }) {
-  const { typed, error } = useFieldState(name);
+  const { id, typed, error } = useFieldState(name);
   return (
-    <Labelled {...{ name, label, hint, error, className }}>
-      <select id={`f-${name}`} name={name} defaultValue={one(typed) ?? value} {...described(name, hint, error)}>
+    <Labelled {...{ id, name, label, hint, error, className }}>
+      <select id={id} name={name} defaultValue={one(typed) ?? value} {...described(id, hint, error)}>
         <Options choices={choices} {...(empty === undefined ? {} : { empty })} />
       </select>
     </Labelled>
@@ -113,9 +101,9 @@ export function TickField({
   ticked,
   kind = 'checkbox',
 }: Common & { readonly ticked?: boolean; readonly kind?: 'checkbox' | 'radio' }) {
-  const { typed, error, isRefused } = useFieldState(name);
+  const { id: nameId, typed, error, isRefused } = useFieldState(name);
   const was = isRefused ? (Array.isArray(typed) ? typed.includes(value) : typed === value) : ticked;
-  const id = `f-${name}-${value}`;
+  const id = `${nameId}-${value}`;
   return (
     <div className="field tick">
       <input
@@ -136,24 +124,24 @@ export function TickField({
 }
 
 function Labelled({
-  name,
+  id,
   label,
   hint,
   error,
   className,
   children,
-}: Common & { readonly error: string | undefined; readonly children: ReactNode }) {
+}: Common & { readonly id: string; readonly error: string | undefined; readonly children: ReactNode }) {
   return (
     <div className={`field ${className ?? ''}`}>
-      <label htmlFor={`f-${name}`}>{label}</label>
+      <label htmlFor={id}>{label}</label>
       {hint ? (
-        <p className="hint" id={`h-${name}`}>
+        <p className="hint" id={`${id}-hint`}>
           {hint}
         </p>
       ) : null}
       {children}
       {error ? (
-        <p className="field-error" id={`e-${name}`}>
+        <p className="field-error" id={`${id}-error`}>
           {error}
         </p>
       ) : null}
@@ -161,8 +149,8 @@ function Labelled({
   );
 }
 
-function described(name: string, hint: ReactNode, error: string | undefined) {
-  const by = [hint ? `h-${name}` : '', error ? `e-${name}` : ''].filter(Boolean).join(' ');
+function described(id: string, hint: ReactNode, error: string | undefined) {
+  const by = [hint ? `${id}-hint` : '', error ? `${id}-error` : ''].filter(Boolean).join(' ');
   return { ...(by ? { 'aria-describedby': by } : {}), ...(error ? { 'aria-invalid': true as const } : {}) };
 }
 

@@ -1,16 +1,19 @@
 'use client';
 
-import { createContext, type ReactNode, useActionState, useContext, useEffect, useRef } from 'react';
+import { createContext, type ReactNode, useActionState, useContext, useEffect, useId, useRef } from 'react';
 import { useFormStatus } from 'react-dom';
 import type { FormAction, FormState } from './form-state';
 
-const StateContext = createContext<FormState | null>(null);
+const StateContext = createContext<{ state: FormState; formId: string } | null>(null);
 
 /** What was typed into a field of the form around, and what is wrong with it. */
 export function useFieldState(name: string) {
-  const state = useContext(StateContext);
+  const form = useContext(StateContext);
+  const state = form?.state;
   const typed = state?.status === 'refused' ? state.values[name] : undefined;
-  return { typed, error: state?.errors[name], isRefused: state?.status === 'refused' };
+  // Several forms of a page may hold a field of the same name.
+  const id = `${form?.formId ?? 'f'}-${name}`;
+  return { id, typed, error: state?.errors[name], isRefused: state?.status === 'refused' };
 }
 
 type Props = {
@@ -28,18 +31,19 @@ type Props = {
 export function Form({ action, writeId, children, submit, danger, className, labels }: Props) {
   const [state, send] = useActionState(action, { status: 'idle', values: {}, errors: {}, writeId });
   const summary = useRef<HTMLDivElement>(null);
+  const formId = useId();
   useEffect(() => {
     if (state.status !== 'idle') summary.current?.focus();
   }, [state]);
   return (
-    <StateContext value={state}>
+    <StateContext value={{ state, formId }}>
       <form
         action={send}
         className={className ?? 'form'}
         key={state.status === 'done' ? state.writeId : 'form'}
         noValidate
       >
-        <Summary state={state} labels={labels} ref={summary} />
+        <Summary state={state} labels={labels} formId={formId} ref={summary} />
         <input type="hidden" name="writeId" value={state.status === 'idle' ? writeId : state.writeId} />
         {children}
         {submit ? <Submit danger={danger}>{submit}</Submit> : null}
@@ -48,9 +52,14 @@ export function Form({ action, writeId, children, submit, danger, className, lab
   );
 }
 
-type SummaryProps = { state: FormState; labels: Props['labels']; ref: React.RefObject<HTMLDivElement | null> };
+type SummaryProps = {
+  state: FormState;
+  labels: Props['labels'];
+  formId: string;
+  ref: React.RefObject<HTMLDivElement | null>;
+};
 
-function Summary({ state, labels, ref }: SummaryProps) {
+function Summary({ state, labels, formId, ref }: SummaryProps) {
   if (state.status === 'done' && state.message)
     return (
       <div className="notice kept" role="status" tabIndex={-1} ref={ref}>
@@ -66,7 +75,7 @@ function Summary({ state, labels, ref }: SummaryProps) {
         <ul>
           {errors.map(([name, error]) => (
             <li key={name}>
-              <a href={`#f-${name}`} onClick={(event) => focusField(event, name)}>
+              <a href={`#${formId}-${name}`} onClick={(event) => focusField(event, name)}>
                 {labels?.[name] ? `${labels[name]}: ` : ''}
                 {error}
               </a>

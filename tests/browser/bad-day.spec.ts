@@ -24,6 +24,7 @@ test('postponed, a third light, an over-taker, a no-show: in the end it adds up'
   await press(page, 'Open booking', /Booking is open/);
 
   await page.getByRole('link', { name: 'Type paper bookings in' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('Type paper bookings in');
   const asked = page.getByRole('textbox');
   const claims = await asked.count();
   expect(claims).toBeGreaterThan(38);

@@ -150,7 +150,7 @@ function shown(cm: number, units: Units): string {
 
 function intoForm({ x, y, width, length }: Rect, units: Units): void {
   for (const [name, cm] of Object.entries({ x, y, width, length })) {
-    const input = document.getElementById(`f-${name}`);
+    const input = document.querySelector(`form input[name="${name}"]`);
     if (input instanceof HTMLInputElement) input.value = shown(cm, units);
   }
 }
