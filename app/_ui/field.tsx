@@ -58,7 +58,8 @@ export function SelectField({
   const { id, typed, error } = useFieldState(name);
   return (
     <Labelled {...{ id, name, label, hint, error, className }}>
-      <select id={id} name={name} defaultValue={one(typed) ?? value} {...described(id, hint, error)}>
+      {/* React resets a form after its action, and a select only to what it was first made with: so it is made anew. */}
+      <select key={one(typed)} id={id} name={name} defaultValue={one(typed) ?? value} {...described(id, hint, error)}>
         <Options choices={choices} {...(empty === undefined ? {} : { empty })} />
       </select>
     </Labelled>
@@ -107,6 +108,7 @@ export function TickField({
   return (
     <div className="field tick">
       <input
+        key={String(was)}
         type={kind}
         id={id}
         name={name}

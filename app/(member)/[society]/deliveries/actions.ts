@@ -85,6 +85,7 @@ export async function giveUpAction(
     slug,
     form,
     fixed: { deliveryId, bookingId },
-    done: ({ left }) => ({ message: `Given up: ${left}. They go to whoever comes next in the queue.` }),
+    // The share may leave the page with it, so the page itself says what was done.
+    done: ({ left }) => ({ redirectTo: `/${slug}/deliveries/${deliveryId}/collect?gaveUp=${left}` }),
   });
 }

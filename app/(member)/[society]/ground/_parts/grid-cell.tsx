@@ -17,7 +17,7 @@ export function GridCell({
 }) {
   const { typed } = useFieldState(name);
   return (
-    <select name={name} aria-label={label} defaultValue={typeof typed === 'string' ? typed : value}>
+    <select key={String(typed)} name={name} aria-label={label} defaultValue={typeof typed === 'string' ? typed : value}>
       <Options choices={choices} empty="not recorded" />
     </select>
   );

@@ -12,8 +12,11 @@ import { giveUpAction, tickAction, undoAction } from '../../actions';
 
 export const metadata: Metadata = { title: 'At the heap' };
 
-export default async function CollectPage({ params }: { params: Promise<{ society: string; delivery: string }> }) {
+type Props = { params: Promise<{ society: string; delivery: string }>; searchParams: Promise<{ gaveUp?: string }> };
+
+export default async function CollectPage({ params, searchParams }: Props) {
   const { society, delivery: deliveryId } = await params;
+  const gaveUp = Number((await searchParams).gaveUp ?? 0);
   const [{ delivery, ticks }, rows] = await Promise.all([
     ask(readDelivery, society, { deliveryId }),
     ask(readCollecting, society, { deliveryId }),
@@ -28,6 +31,11 @@ export default async function CollectPage({ params }: { params: Promise<{ societ
           Back
         </Link>
       </PageHead>
+      {gaveUp > 0 ? (
+        <p className="notice kept wide" role="status">
+          Given up: {gaveUp}. They go to whoever comes next in the queue.
+        </p>
+      ) : null}
       {!isOn ? (
         <Empty>
           There is nothing to tick off now. Loads are ticked off once the delivery is shared out, and until it is
