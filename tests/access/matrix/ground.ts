@@ -13,7 +13,8 @@ import { readBed, readGrid, readGround } from '@/lib/usecases/ground/read-ground
 import { readPlot } from '@/lib/usecases/ground/read-plot';
 import { readWeek } from '@/lib/usecases/ground/read-week';
 import { importPlots } from '@/lib/usecases/plots/import-plots';
-import { addPlot, addSite, drawPlot, halvePlot, joinPlots } from '@/lib/usecases/plots/keep-plots';
+import { halvePlot, joinPlots } from '@/lib/usecases/plots/halve-and-join';
+import { addPlot, addSite, drawPlot } from '@/lib/usecases/plots/keep-plots';
 import { changeHolders, endTenancy, letPlot, nameBooker } from '@/lib/usecases/plots/keep-tenancies';
 import { listPlots, readPlotForOffice } from '@/lib/usecases/plots/read-plots';
 import { readSite } from '@/lib/usecases/site/read-site';

@@ -3,7 +3,8 @@
 import { submitForm } from '@/app/_server/form-action';
 import type { FormState } from '@/app/_ui/form-state';
 import { importPlots } from '@/lib/usecases/plots/import-plots';
-import { addPlot, addSite, drawPlot, halvePlot, joinPlots } from '@/lib/usecases/plots/keep-plots';
+import { halvePlot, joinPlots } from '@/lib/usecases/plots/halve-and-join';
+import { addPlot, addSite, drawPlot } from '@/lib/usecases/plots/keep-plots';
 import { changeHolders, endTenancy, letPlot, nameBooker } from '@/lib/usecases/plots/keep-tenancies';
 
 export async function addSiteAction(slug: string, _: FormState, form: FormData): Promise<FormState> {
