@@ -10,7 +10,7 @@ import { askForReset, resetPassword } from '@/lib/usecases/members/reset-passwor
 import { signIn } from '@/lib/usecases/members/sign-in';
 
 export async function signInAction(_: FormState, form: FormData): Promise<FormState> {
-  const network = (await headers()).get('x-forwarded-for')?.split(',')[0]?.trim() ?? 'unknown';
+  const network = await callersNetwork();
   return answer(
     form,
     (typed) => signIn(typed, network),
@@ -21,6 +21,11 @@ export async function signInAction(_: FormState, form: FormData): Promise<FormSt
   );
 }
 
+/** The caller's network address as the nearest server saw it; what the caller claims stands before it. */
+async function callersNetwork(): Promise<string> {
+  return (await headers()).get('x-forwarded-for')?.split(',').at(-1)?.trim() ?? 'unknown';
+}
+
 async function afterSignIn(claim: Parameters<typeof mySocieties>[0], to: string): Promise<string> {
   // Only a path of ours: never another site's address.
   if (/^\/[a-z0-9-]/.test(to) && !to.startsWith('//')) return to;
@@ -29,9 +34,10 @@ async function afterSignIn(claim: Parameters<typeof mySocieties>[0], to: string)
 }
 
 export async function joinAction(token: string, _: FormState, form: FormData): Promise<FormState> {
+  const network = await callersNetwork();
   return answer(
     form,
-    (typed) => join({ ...typed, token }),
+    (typed) => join({ ...typed, token }, network),
     async ({ claim, slug }) => {
       await startSession(claim);
       return { redirectTo: `/${slug}` };

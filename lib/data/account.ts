@@ -14,7 +14,9 @@ export function createAccount(tx: Tx, email: string, passwordHash: string) {
 }
 
 /** Set a new password and sign every device out. */
-export function changePasswordHash(tx: Tx, accountId: string, passwordHash: string) {
+export async function changePasswordHash(tx: Tx, accountId: string, passwordHash: string, at: Date) {
+  // A link mailed earlier would undo the change.
+  await tx.passwordReset.updateMany({ where: { accountId, usedAt: null }, data: { usedAt: at } });
   return tx.account.update({
     where: { id: accountId },
     data: { passwordHash, sessionVersion: { increment: 1 } },
@@ -51,9 +53,23 @@ export async function failuresSince(db: Db, keys: readonly string[], since: Date
   return new Map(rows.map(({ key, _count }) => [key, _count]));
 }
 
-/** Note an attempt under its keys. */
-export async function noteAttempt(db: Db, keys: readonly string[], succeeded: boolean, at: Date): Promise<void> {
-  await db.signInAttempt.createMany({ data: keys.map((key) => ({ key, succeeded, at })) });
+/** Note an attempt under its keys, as failed until it succeeds, so that attempts made at once all count. */
+export async function beginAttempt(db: Db, keys: readonly string[], at: Date): Promise<string[]> {
+  const rows = await db.signInAttempt.createManyAndReturn({
+    data: keys.map((key) => ({ key, succeeded: false, at })),
+    select: { id: true },
+  });
+  return rows.map(({ id }) => id);
+}
+
+/** Note that an attempt succeeded. */
+export async function attemptSucceeded(db: Db, ids: readonly string[]): Promise<void> {
+  await db.signInAttempt.updateMany({ where: { id: { in: [...ids] } }, data: { succeeded: true } });
+}
+
+/** Forget an attempt that was turned away: it must not make the wait longer. */
+export async function forgetAttempt(db: Db, ids: readonly string[]): Promise<void> {
+  await db.signInAttempt.deleteMany({ where: { id: { in: [...ids] } } });
 }
 
 /** Keep a reset's hashed token. */

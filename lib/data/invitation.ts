@@ -6,18 +6,14 @@ import type { Scope } from './scope';
 export async function createInvitation(
   tx: Tx,
   scope: Scope,
-  given: { memberId: string; tokenHash: string; expiresAt: Date; at: Date },
-): Promise<string> {
-  const { memberId, tokenHash, expiresAt, at } = given;
+  given: { id: string; memberId: string; tokenHash: string; expiresAt: Date; at: Date },
+): Promise<void> {
+  const { id, memberId, tokenHash, expiresAt, at } = given;
   await tx.invitation.updateMany({
     where: { societyId: scope.societyId, memberId, usedAt: null, withdrawnAt: null },
     data: { withdrawnAt: at },
   });
-  const { id } = await tx.invitation.create({
-    data: { societyId: scope.societyId, memberId, tokenHash, expiresAt },
-    select: { id: true },
-  });
-  return id;
+  await tx.invitation.create({ data: { id, societyId: scope.societyId, memberId, tokenHash, expiresAt } });
 }
 
 // The two below are for somebody who is not a member yet; the token is their leave.

@@ -92,6 +92,17 @@ export async function changeMember(tx: Tx, scope: Scope, id: string, change: Mem
   await tx.member.updateMany({ where: { id, societyId: scope.societyId }, data: change });
 }
 
+/** The day a member came, or took the newest ground they hold: they can't leave before it. */
+export async function newestStart(db: Db, scope: Scope, id: string): Promise<CalendarDate | null> {
+  const row = await db.member.findFirst({
+    where: { id, societyId: scope.societyId },
+    select: { joinedOn: true, holdings: { where: { untilOn: null }, select: { fromOn: true } } },
+  });
+  if (!row) return null;
+  const starts = [row.joinedOn, ...row.holdings.map(({ fromOn }) => fromOn)].map(fromDbDay);
+  return starts.toSorted().at(-1) ?? null;
+}
+
 /** A member leaves: they no longer enter, nor hold ground. */
 export async function memberLeaves(tx: Tx, scope: Scope, id: string, on: CalendarDate): Promise<void> {
   await tx.member.updateMany({ where: { id, societyId: scope.societyId }, data: { leftOn: toDbDay(on) } });

@@ -15,6 +15,7 @@ export const membersWords: Words<MembersRefusal> = {
   'member-has-account': () => 'This member has joined already, so there is nothing to invite them to.',
   'member-has-left': () => 'This member has left the society.',
   'still-holds-plots': ({ plots }) => `Still the only holder of plot ${plots}. End that tenancy first.`,
+  'leaves-before-start': ({ start }) => `They came, or took ground, on ${start}. Give that day or a later one.`,
   'password-wrong': () => 'That is not your present password.',
   'setting-out-of-range': ({ least, most, unit }) => `Give a whole number from ${least} to ${most} ${unit}.`,
   'setting-in-the-past': () => 'A rule can hold from today or later, not from a day gone by.',

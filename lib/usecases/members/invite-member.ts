@@ -1,4 +1,5 @@
 import 'server-only';
+import { randomUUID } from 'node:crypto';
 import type { Tx } from '@/lib/data/db';
 import { createInvitation } from '@/lib/data/invitation';
 import { queueMail } from '@/lib/data/mail';
@@ -6,15 +7,14 @@ import { memberById } from '@/lib/data/member';
 import type { Scope } from '@/lib/data/scope';
 import { canRunSociety } from '@/lib/domain/policy/standing';
 import { env } from '@/lib/platform/env';
-import { newToken } from '@/lib/platform/secret';
+import { sha256Hex } from '@/lib/platform/secret';
 import { memberInput } from '@/lib/schemas/members/member';
-import { mutation, type WriteContext } from '../operation';
-import { NotFound, refuse } from '../refusal';
+import { type Caller, mutation, type WriteContext } from '../operation';
+import { NotFound, type Outcome, refuse } from '../refusal';
 
 const fortnight = 14 * 24 * 3_600_000;
 
-/** Invite a member by a link that works once, within a fortnight. It is shown once, and mailed where there is an address. */
-export const inviteMember = mutation({
+const makeInvitation = mutation({
   name: 'invite-member',
   allow: canRunSociety,
   input: memberInput,
@@ -23,26 +23,47 @@ export const inviteMember = mutation({
     if (!member) throw new NotFound();
     if (member.hasAccount) refuse('member-has-account');
     if (member.leftOn) refuse('member-has-left');
-    return { link: await invite(context, member) };
+    return { invitationId: await invite(context, member) };
   },
 });
 
-/** Make the invitation and return its link, inside the caller's transaction. */
+/** Invite a member by a link that works once, within a fortnight. It is shown once, and mailed where there is an address. */
+export const inviteMember = {
+  ...makeInvitation,
+  run: async (caller: Caller, raw: unknown): Promise<Outcome<{ link: string }>> => {
+    const outcome = await makeInvitation.run(caller, raw);
+    return outcome.ok ? { ok: true, value: { link: linkOf(outcome.value.invitationId) } } : outcome;
+  },
+};
+
+/**
+ * An invitation's link. Its token is worked out from the id and this installation's secret, so that the reply kept
+ * for a form sent twice needs the id only.
+ */
+export function linkOf(invitationId: string): string {
+  return `${env().nextAuthUrl}/join/${tokenOf(invitationId)}`;
+}
+
+function tokenOf(invitationId: string): string {
+  return sha256Hex(`${env().nextAuthSecret} invitation ${invitationId}`);
+}
+
+/** Make the invitation and return its id, inside the caller's transaction. */
 export async function invite(
   { tx, scope, now, note }: Pick<WriteContext, 'tx' | 'scope' | 'now' | 'note'>,
   member: { id: string; name: string; email: string | null },
 ): Promise<string> {
-  const { token, tokenHash } = newToken();
-  const link = `${env().nextAuthUrl}/join/${token}`;
-  const id = await createInvitation(tx, scope, {
+  const id = randomUUID();
+  await createInvitation(tx, scope, {
+    id,
     memberId: member.id,
-    tokenHash,
+    tokenHash: sha256Hex(tokenOf(id)),
     expiresAt: new Date(now.getTime() + fortnight),
     at: now,
   });
-  if (member.email) await mailInvitation(tx, scope, { ...member, email: member.email }, link);
+  if (member.email) await mailInvitation(tx, scope, { ...member, email: member.email }, linkOf(id));
   note({ verb: 'invited', thing: 'invitation', thingId: id, forMemberId: member.id });
-  return link;
+  return id;
 }
 
 async function mailInvitation(

@@ -5,6 +5,7 @@ import {
   eraseMember as writeErased,
   memberById,
   memberLeaves as writeLeaving,
+  newestStart,
 } from '@/lib/data/member';
 import { holdingsOfMember } from '@/lib/data/holding';
 import { canEnter, canRunSociety } from '@/lib/domain/policy/standing';
@@ -15,12 +16,11 @@ import {
   eraseMemberInput,
   memberLeavesInput,
 } from '@/lib/schemas/members/member';
-import { mutation } from '../operation';
-import { NotFound, refuse } from '../refusal';
-import { invite } from './invite-member';
+import { type Caller, mutation } from '../operation';
+import { NotFound, type Outcome, refuse } from '../refusal';
+import { invite, linkOf } from './invite-member';
 
-/** Add a person to the society, with or without an account to come. */
-export const addMember = mutation({
+const makeMember = mutation({
   name: 'add-member',
   allow: canRunSociety,
   input: addMemberInput,
@@ -29,9 +29,20 @@ export const addMember = mutation({
     const [id = ''] = await createMembers(tx, scope, [{ name, email, phone }], today);
     if (postal) await writeMember(tx, scope, id, { postal });
     note({ verb: 'added', thing: 'member', thingId: id, forMemberId: id });
-    return { memberId: id, link: wanted ? await invite(context, { id, name, email }) : null };
+    return { memberId: id, invitationId: wanted ? await invite(context, { id, name, email }) : null };
   },
 });
+
+/** Add a person to the society, with or without an account to come. */
+export const addMember = {
+  ...makeMember,
+  run: async (caller: Caller, raw: unknown): Promise<Outcome<{ memberId: string; link: string | null }>> => {
+    const outcome = await makeMember.run(caller, raw);
+    if (!outcome.ok) return outcome;
+    const { memberId, invitationId } = outcome.value;
+    return { ok: true, value: { memberId, link: invitationId && linkOf(invitationId) } };
+  },
+};
 
 /** Change a member's name or how they are reached. The book notes which, never what. */
 export const changeMember = mutation({
@@ -68,6 +79,8 @@ export const memberLeaves = mutation({
   write: async ({ tx, scope, today, note }, { memberId, on }) => {
     const member = await memberById(tx, scope, memberId, today);
     if (!member || member.leftOn) throw new NotFound();
+    const start = await newestStart(tx, scope, memberId);
+    if (start && on < start) refuse('leaves-before-start', { field: 'on', numbers: { start } });
     const alone = (await holdingsOfMember(tx, scope, memberId, on)).filter(
       ({ memberIds, plots }) => memberIds.length === 1 && plots.length,
     );

@@ -1,6 +1,7 @@
 import 'server-only';
 import { changePasswordHash, passwordHashOf, raiseSessionVersion, societiesOf } from '@/lib/data/account';
 import { db, inTransaction } from '@/lib/data/db';
+import { now } from '@/lib/platform/clock';
 import { hashPassword, passwordMatches } from '@/lib/platform/secret';
 import type { SessionClaim } from '@/lib/platform/session';
 import { changePasswordInput } from '@/lib/schemas/members/account';
@@ -21,7 +22,7 @@ export async function changeOwnPassword(claim: SessionClaim, raw: unknown): Prom
   return settle(async () => {
     if (!(await passwordMatches(present, parsed.data.password))) refuse('password-wrong', { field: 'password' });
     const passwordHash = await hashPassword(parsed.data.newPassword);
-    return inTransaction(async (tx) => toClaim(await changePasswordHash(tx, claim.accountId, passwordHash)));
+    return inTransaction(async (tx) => toClaim(await changePasswordHash(tx, claim.accountId, passwordHash, now())));
   });
 }
 

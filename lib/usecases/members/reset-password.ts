@@ -37,7 +37,7 @@ export async function resetPassword(raw: unknown): Promise<Outcome<SessionClaim>
     inTransaction(async (tx) => {
       const accountId = await useReset(tx, sha256Hex(parsed.data.token), now());
       if (!accountId) refuse('link-no-longer-good');
-      const { id, sessionVersion } = await changePasswordHash(tx, accountId, passwordHash);
+      const { id, sessionVersion } = await changePasswordHash(tx, accountId, passwordHash, now());
       return { accountId: id, sessionVersion };
     }),
   );

@@ -10,6 +10,7 @@ export type MembersRefusal =
   | 'member-has-account'
   | 'member-has-left'
   | 'still-holds-plots'
+  | 'leaves-before-start'
   | 'password-wrong'
   | 'setting-out-of-range'
   | 'setting-in-the-past';

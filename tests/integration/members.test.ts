@@ -1,0 +1,76 @@
+import { describe, expect, it } from 'vitest';
+import { db } from '@/lib/data/db';
+import { hashPassword } from '@/lib/platform/secret';
+import { inviteMember } from '@/lib/usecases/members/invite-member';
+import { join } from '@/lib/usecases/members/join';
+import { addMember, memberLeaves } from '@/lib/usecases/members/keep-members';
+import { askForReset, resetPassword } from '@/lib/usecases/members/reset-password';
+import { signIn } from '@/lib/usecases/members/sign-in';
+import { done, makeMember, makePlot, makeSociety, once, refusedWith } from '../fixtures/society';
+
+const password = 'three odd words';
+const tokenOf = (link: string | null) => link?.split('/').at(-1) ?? '';
+
+async function makeAccount(email: string) {
+  return db().account.create({ data: { email, passwordHash: await hashPassword(password) } });
+}
+
+describe('an invitation', () => {
+  it('lets its member in once, and its token is kept nowhere but in the mail', async () => {
+    const society = await makeSociety();
+    const member = await makeMember(society, { withAccount: false, email: null });
+    const write = once({ memberId: member.id });
+    const { link } = await done(inviteMember.run(society.secretary.caller, write));
+    expect((await done(inviteMember.run(society.secretary.caller, write))).link).toBe(link);
+    const added = await done(
+      addMember.run(society.secretary.caller, once({ name: 'New', email: '', phone: '', postal: '', invite: 'yes' })),
+    );
+    const kept = JSON.stringify(await db().writeOnce.findMany({ where: { societyId: society.id } }));
+    for (const token of [link, added.link].map(tokenOf)) {
+      expect(token.length).toBeGreaterThan(40);
+      expect(kept).not.toContain(token);
+    }
+    const given = { token: tokenOf(link), email: 'joiner@example.org', newPassword: password };
+    expect((await done(join(once(given), 'here'))).slug).toBe(society.slug);
+    expect(await refusedWith(join(once(given), 'here'))).toEqual(['link-no-longer-good']);
+  });
+
+  it('is no way round the limit on guessing a password', async () => {
+    const society = await makeSociety();
+    const member = await makeMember(society, { withAccount: false });
+    await makeAccount('guessed@example.org');
+    const { link } = await done(inviteMember.run(society.secretary.caller, once({ memberId: member.id })));
+    const guess = { token: tokenOf(link), email: 'guessed@example.org', newPassword: 'not the password' };
+    for (let tries = 0; tries < 10; tries++)
+      expect(await refusedWith(join(once(guess), 'there'))).toEqual(['address-has-account']);
+    expect(await refusedWith(join(once({ ...guess, newPassword: password }), 'there'))).toEqual(['too-many-attempts']);
+    expect(await refusedWith(signIn(once({ email: guess.email, password }), 'elsewhere'))).toEqual([
+      'too-many-attempts',
+    ]);
+  });
+});
+
+describe('a new password', () => {
+  it('makes every earlier link for one useless', async () => {
+    await makeAccount('reset@example.org');
+    await askForReset(once({ email: 'reset@example.org' }));
+    await askForReset(once({ email: 'reset@example.org' }));
+    const mails = await db().mailMessage.findMany({ where: { toAddress: 'reset@example.org' } });
+    const [first, second] = mails.map(({ body }) => /reset\/(\S+)/.exec(body)?.[1] ?? '');
+    await done(resetPassword(once({ token: second, newPassword: 'another three words' })));
+    expect(await refusedWith(resetPassword(once({ token: first, newPassword: 'a thief chose this' })))).toEqual([
+      'link-no-longer-good',
+    ]);
+  });
+});
+
+describe('leaving', () => {
+  it('is refused in words on a day before they came, or before they took ground', async () => {
+    const society = await makeSociety();
+    const member = await makeMember(society);
+    await makePlot(society, 'A1', [member.id, society.secretary.id]);
+    const leave = { memberId: member.id, on: '2018-01-01', sure: 'yes' };
+    expect(await refusedWith(memberLeaves.run(society.secretary.caller, once(leave)))).toEqual(['leaves-before-start']);
+    await done(memberLeaves.run(society.secretary.caller, once({ ...leave, on: '2026-01-01' })));
+  });
+});
