@@ -47,6 +47,13 @@ describe('compliance of a season', () => {
     expect(of([leek, bare(2022), bare(2023), bare(2024)]).total.keptCm2).toBe(80_000);
   });
 
+  it('gives doubly cropped ground to the same group in whatever order it was recorded', () => {
+    const leaves = stood('b', 2026, { cropKey: 'lettuce', hostGroups: [], cropGroup: 'leaves' });
+    const roots = stood('a', 2026, { cropKey: 'radish', hostGroups: [], cropGroup: 'roots' });
+    expect(of([leaves, roots]).byGroup).toEqual(of([roots, leaves]).byGroup);
+    expect(of([leaves, roots]).byGroup.map(({ cropGroup }) => cropGroup)).toEqual(['roots']);
+  });
+
   it('always adds up to the cultivable area', () => {
     const row = fc.record({
       x: fc.nat(220),

@@ -1,5 +1,5 @@
 import type { Season } from '../calendar/season-of';
-import type { CropGroup } from '../catalogue/crop-groups';
+import { type CropGroup, cropGroups } from '../catalogue/crop-groups';
 import { areaCm2, type Footprint, overlap, subtract } from '../ground/footprint';
 import { type Judgement, judge, type LongerBreak, type RotationSettings, type Verdict } from './judge';
 import { bareKey, type RecordedPlanting } from './recorded-planting';
@@ -27,7 +27,8 @@ export type Compliance = {
 };
 
 type Judged = { planting: RecordedPlanting; judgement: Judgement };
-type Patch = { footprint: Footprint; verdict: Verdict; cropGroup: CropGroup | null };
+type Patch = { plantingId: string; footprint: Footprint; verdict: Verdict; cropGroup: CropGroup | null };
+type Covered = { footprint: Footprint; verdict: Verdict | 'bare'; cropGroup: CropGroup | null };
 
 const nothing: ComplianceAreas = { keptCm2: 0, shortCm2: 0, notKnownCm2: 0, outsideCm2: 0, bareCm2: 0 };
 const worstFirst: readonly Verdict[] = ['short', 'not-known', 'kept', 'outside'];
@@ -76,9 +77,12 @@ export function complianceOfSeason(given: {
   }
   return {
     total,
-    byGroup: [...byGroup].map(([cropGroup, areas]) => ({ cropGroup, areas })),
+    byGroup: [...byGroup].map(([cropGroup, areas]) => ({ cropGroup, areas })).sort((a, b) => place(a) - place(b)),
     short: short.sort(
-      (a, b) => b.judgement.areas.shortCm2 - a.judgement.areas.shortCm2 || (a.bedId < b.bedId ? -1 : 1),
+      (a, b) =>
+        b.judgement.areas.shortCm2 - a.judgement.areas.shortCm2 ||
+        compare(a.bedId, b.bedId) ||
+        compare(a.planting.id, b.planting.id),
     ),
   };
 }
@@ -108,18 +112,22 @@ function judgeFrame(frameId: string, given: Parameters<typeof complianceOfSeason
   });
 }
 
-function cover(bed: Footprint, judged: readonly Judged[]): (Omit<Patch, 'verdict'> & { verdict: Verdict | 'bare' })[] {
+function cover(bed: Footprint, judged: readonly Judged[]): Covered[] {
   const patches = judged
     .filter(({ planting }) => planting.cropKey !== bareKey)
     .flatMap(({ planting, judgement }) =>
-      judgement.pieces.map((piece) => ({ ...piece, cropGroup: planting.cropGroup })),
+      judgement.pieces.map((piece) => ({ ...piece, plantingId: planting.id, cropGroup: planting.cropGroup })),
     )
-    .sort((a, b) => worstFirst.indexOf(a.verdict) - worstFirst.indexOf(b.verdict));
-  const covered: (Omit<Patch, 'verdict'> & { verdict: Verdict | 'bare' })[] = [];
+    // Two crops of equal verdict: by id, so that the order of the records decides nothing.
+    .sort(
+      (a, b) => worstFirst.indexOf(a.verdict) - worstFirst.indexOf(b.verdict) || compare(a.plantingId, b.plantingId),
+    );
+  const covered: Covered[] = [];
   let left: Footprint[] = [bed];
   for (const patch of patches) {
     const shared = left.map((piece) => overlap(piece, patch.footprint)).filter((piece) => piece !== null);
-    covered.push(...shared.map((footprint) => ({ ...patch, footprint })));
+    const { verdict, cropGroup } = patch;
+    covered.push(...shared.map((footprint) => ({ footprint, verdict, cropGroup })));
     left = left.flatMap((piece) => subtract(piece, [patch.footprint]));
   }
   const rest = judged.length ? ('bare' as const) : ('not-known' as const);
@@ -128,4 +136,12 @@ function cover(bed: Footprint, judged: readonly Judged[]): (Omit<Patch, 'verdict
 
 function add(areas: ComplianceAreas, name: keyof ComplianceAreas, cm2: number): ComplianceAreas {
   return { ...areas, [name]: areas[name] + cm2 };
+}
+
+function compare(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}
+
+function place({ cropGroup }: { readonly cropGroup: CropGroup }): number {
+  return cropGroups.findIndex(({ key }) => key === cropGroup);
 }
