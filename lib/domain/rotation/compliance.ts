@@ -27,7 +27,6 @@ export type Compliance = {
 };
 
 type Judged = { planting: RecordedPlanting; judgement: Judgement };
-type Patch = { plantingId: string; footprint: Footprint; verdict: Verdict; cropGroup: CropGroup | null };
 type Covered = { footprint: Footprint; verdict: Verdict | 'bare'; cropGroup: CropGroup | null };
 
 const nothing: ComplianceAreas = { keptCm2: 0, shortCm2: 0, notKnownCm2: 0, outsideCm2: 0, bareCm2: 0 };
