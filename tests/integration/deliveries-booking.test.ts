@@ -2,7 +2,13 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { db } from '@/lib/data/db';
 import { instantIn } from '@/lib/platform/clock';
 import { bookLoads, offerToUnload, typeInBookings } from '@/lib/usecases/deliveries/book-loads';
-import { callOffDelivery, openDelivery, planDelivery, postponeDelivery } from '@/lib/usecases/deliveries/plan-delivery';
+import {
+  callOffDelivery,
+  changeDelivery,
+  openDelivery,
+  planDelivery,
+  postponeDelivery,
+} from '@/lib/usecases/deliveries/plan-delivery';
 import { listDeliveries, readDelivery } from '@/lib/usecases/deliveries/read-deliveries';
 import { previewShareOut } from '@/lib/usecases/deliveries/share-out';
 import {
@@ -70,6 +76,18 @@ describe('planning', () => {
   });
 });
 
+describe('changing a delivery that is open', () => {
+  it('changes the facts, but not the load once somebody has booked of it', async () => {
+    const deliveryId = await openOne();
+    const changed = (facts: Record<string, string>) =>
+      refusedWith(changeDelivery.run(society.secretary.caller, once({ deliveryId, ...deliveryFacts(facts) })));
+    expect(await changed({ densityGPerL: '450' })).toEqual([]);
+    await done(bookLoads.run(holder.caller, once({ deliveryId, holdingId, asked: '2', beds: [] })));
+    expect(await changed({ densityGPerL: '500' })).toEqual(['booked-already']);
+    expect(await changed({ densityGPerL: '450', dropPoint: 'by the tap' })).toEqual([]);
+  });
+});
+
 describe('typing paper bookings in', () => {
   it('enters all rows or none, each fault beside its row, and books for whom the paper names', async () => {
     const deliveryId = await openOne({ capLoads: '5' });
@@ -111,7 +129,7 @@ describe('putting off and calling off', () => {
     const mails = await db().mailMessage.findMany({ where: { societyId: society.id, toAddress: 'ivy@example.org' } });
     expect(mails.filter(({ subject }) => /put off|called off/.test(subject))).toHaveLength(2);
     const book = await db().auditRow.findMany({ where: { societyId: society.id } });
-    expect(JSON.stringify([mails, book])).not.toContain('4471');
+    expect(JSON.stringify([mails, book])).not.toContain('padlock');
     expect(await db().creditEntry.count({ where: { deliveryId } })).toBe(0);
     expect(
       await refusedWith(bookLoads.run(holder.caller, once({ deliveryId, holdingId, asked: '2', beds: [] }))),

@@ -16,6 +16,8 @@ export const deliveriesWords: Words<DeliveriesRefusal> = {
   'step-not-now': ({ state = '' }) => `That cannot be done now: the delivery is ${states[state] ?? state}.`,
   'booking-closed': ({ at }) =>
     `Booking closed at ${at}. Ask the secretary whether loads are left over once the heap is shared out.`,
+  'booked-already': () =>
+    'Loads are booked already, with needs worked out for this material and density. Leave both as they were, or call this delivery off and plan another.',
   'above-cap': ({ cap }) => `The society’s limit for this delivery is ${cap} loads a holding. Ask for ${cap} or fewer.`,
   'asks-nothing': () => 'Ask for at least one load, or withdraw the booking.',
   'material-unknown': () => 'Choose a material from the list.',

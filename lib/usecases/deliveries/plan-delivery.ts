@@ -1,9 +1,11 @@
 import 'server-only';
 import type { z } from 'zod';
+import { bookingsOf } from '@/lib/data/booking';
 import {
   changeDelivery as writeChange,
   createDelivery,
   type DeliveryFacts,
+  type DeliveryRecord,
   keepLot,
   moveDelivery,
   postponeTo,
@@ -85,6 +87,7 @@ export const changeDelivery = mutation({
   write: async (context, { writeId: _, deliveryId, ...typed }) => {
     const before = await takeStep(context, deliveryId, 'change');
     const facts = await factsOf(context, typed);
+    await refuseOtherLoad(context, before, facts);
     // Once it is open, the rules it was opened with stay.
     const kept =
       before.state === 'open' ? { ...facts, barrowLitres: before.barrowLitres, rateGPerM2: before.rateGPerM2 } : facts;
@@ -99,6 +102,13 @@ export const changeDelivery = mutation({
     return { deliveryId };
   },
 });
+
+// A booking carries the need worked out when it was made; another material or density would make that need untrue.
+async function refuseOtherLoad({ tx, scope }: WriteContext, before: DeliveryRecord, facts: DeliveryFacts) {
+  const changed = (['materialKey', 'densityGPerL'] as const).find((key) => facts[key] !== before[key]);
+  if (!changed || before.state === 'planned') return;
+  if ((await bookingsOf(tx, scope, before.id)).length) refuse('booked-already', { field: changed });
+}
 
 /** Open booking: the lot is drawn and its hash published; all members with an address are told. */
 export const openDelivery = mutation({

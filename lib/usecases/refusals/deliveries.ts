@@ -2,6 +2,7 @@
 export type DeliveriesRefusal =
   | 'step-not-now'
   | 'booking-closed'
+  | 'booked-already'
   | 'above-cap'
   | 'asks-nothing'
   | 'material-unknown'
