@@ -9,11 +9,17 @@ export async function createInvitation(
   given: { id: string; memberId: string; tokenHash: string; expiresAt: Date; at: Date },
 ): Promise<void> {
   const { id, memberId, tokenHash, expiresAt, at } = given;
-  await tx.invitation.updateMany({
+  await withdrawInvitations(tx, scope, memberId, at);
+  await tx.invitation.create({ data: { id, societyId: scope.societyId, memberId, tokenHash, expiresAt } });
+}
+
+/** Withdraw a member's links that were not used yet, and return how many there were. */
+export async function withdrawInvitations(tx: Tx, scope: Scope, memberId: string, at: Date): Promise<number> {
+  const { count } = await tx.invitation.updateMany({
     where: { societyId: scope.societyId, memberId, usedAt: null, withdrawnAt: null },
     data: { withdrawnAt: at },
   });
-  await tx.invitation.create({ data: { id, societyId: scope.societyId, memberId, tokenHash, expiresAt } });
+  return count;
 }
 
 // The two below are for somebody who is not a member yet; the token is their leave.

@@ -115,8 +115,12 @@ export async function memberLeaves(tx: Tx, scope: Scope, id: string, on: Calenda
 
 /** Erase how a member is reached, and loose their account. Their name goes too; the ground's history stays. */
 export async function eraseMember(tx: Tx, scope: Scope, id: string, at: Date): Promise<void> {
+  const { societyId } = scope;
+  const before = await tx.member.findFirst({ where: { id, societyId }, select: { email: true } });
+  // Mail that was sent to them carries their name and address too.
+  if (before?.email) await tx.mailMessage.deleteMany({ where: { societyId, toAddress: before.email } });
   const erased = { name: 'a former member', email: null, phone: null, postal: null, accountId: null, erasedAt: at };
-  await tx.member.updateMany({ where: { id, societyId: scope.societyId }, data: erased });
+  await tx.member.updateMany({ where: { id, societyId }, data: erased });
 }
 
 /** Set which offices a member holds. The database refuses to lose the last secretary. */

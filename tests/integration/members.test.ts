@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { db } from '@/lib/data/db';
 import { hashPassword } from '@/lib/platform/secret';
-import { inviteMember } from '@/lib/usecases/members/invite-member';
+import { inviteMember, withdrawInvitation } from '@/lib/usecases/members/invite-member';
 import { join } from '@/lib/usecases/members/join';
-import { addMember, memberLeaves } from '@/lib/usecases/members/keep-members';
+import { addMember, eraseMember, memberLeaves } from '@/lib/usecases/members/keep-members';
 import { askForReset, resetPassword } from '@/lib/usecases/members/reset-password';
 import { signIn } from '@/lib/usecases/members/sign-in';
 import { done, makeMember, makePlot, makeSociety, once, refusedWith } from '../fixtures/society';
@@ -32,6 +32,18 @@ describe('an invitation', () => {
     }
     const given = { token: tokenOf(link), email: 'joiner@example.org', newPassword: password };
     expect((await done(join(once(given), 'here'))).slug).toBe(society.slug);
+    expect(await refusedWith(join(once(given), 'here'))).toEqual(['link-no-longer-good']);
+  });
+
+  it('can be withdrawn, once', async () => {
+    const society = await makeSociety();
+    const { id: memberId } = await makeMember(society, { withAccount: false });
+    const { link } = await done(inviteMember.run(society.secretary.caller, once({ memberId })));
+    await done(withdrawInvitation.run(society.secretary.caller, once({ memberId })));
+    expect(await refusedWith(withdrawInvitation.run(society.secretary.caller, once({ memberId })))).toEqual([
+      'no-link-to-withdraw',
+    ]);
+    const given = { token: tokenOf(link), email: 'late@example.org', newPassword: password };
     expect(await refusedWith(join(once(given), 'here'))).toEqual(['link-no-longer-good']);
   });
 
@@ -72,5 +84,14 @@ describe('leaving', () => {
     const leave = { memberId: member.id, on: '2018-01-01', sure: 'yes' };
     expect(await refusedWith(memberLeaves.run(society.secretary.caller, once(leave)))).toEqual(['leaves-before-start']);
     await done(memberLeaves.run(society.secretary.caller, once({ ...leave, on: '2026-01-01' })));
+  });
+
+  it('and being erased takes the mail that was sent to them too', async () => {
+    const society = await makeSociety();
+    const { id: memberId } = await makeMember(society, { withAccount: false, email: 'gone@example.org' });
+    await done(inviteMember.run(society.secretary.caller, once({ memberId })));
+    await done(memberLeaves.run(society.secretary.caller, once({ memberId, on: '2026-01-01', sure: 'yes' })));
+    await done(eraseMember.run(society.secretary.caller, once({ memberId, sure: 'yes' })));
+    expect(await db().mailMessage.count({ where: { toAddress: 'gone@example.org' } })).toBe(0);
   });
 });

@@ -14,6 +14,7 @@ export const membersWords: Words<MembersRefusal> = {
     `${name} has no account yet. Invite them first; once they have joined, hand over.`,
   'member-has-account': () => 'This member has joined already, so there is nothing to invite them to.',
   'member-has-left': () => 'This member has left the society.',
+  'no-link-to-withdraw': () => 'There is no unused link to withdraw. You can make one with the button above.',
   'still-holds-plots': ({ plots }) => `Still the only holder of plot ${plots}. End that tenancy first.`,
   'leaves-before-start': ({ start }) => `They came, or took ground, on ${start}. Give that day or a later one.`,
   'password-wrong': () => 'That is not your present password.',

@@ -1,7 +1,7 @@
 import 'server-only';
 import { randomUUID } from 'node:crypto';
 import type { Tx } from '@/lib/data/db';
-import { createInvitation } from '@/lib/data/invitation';
+import { createInvitation, withdrawInvitations } from '@/lib/data/invitation';
 import { queueMail } from '@/lib/data/mail';
 import { memberById } from '@/lib/data/member';
 import type { Scope } from '@/lib/data/scope';
@@ -35,6 +35,20 @@ export const inviteMember = {
     return outcome.ok ? { ok: true, value: { link: linkOf(outcome.value.invitationId) } } : outcome;
   },
 };
+
+/** Withdraw a member's unused link. */
+export const withdrawInvitation = mutation({
+  name: 'withdraw-invitation',
+  allow: canRunSociety,
+  input: memberInput,
+  write: async ({ tx, scope, today, now, note }, { memberId }) => {
+    const member = await memberById(tx, scope, memberId, today);
+    if (!member) throw new NotFound();
+    if (!(await withdrawInvitations(tx, scope, memberId, now))) refuse('no-link-to-withdraw');
+    note({ verb: 'withdrawn', thing: 'invitation', thingId: null, forMemberId: memberId });
+    return { memberId };
+  },
+});
 
 /**
  * An invitation's link. Its token is worked out from the id and this installation's secret, so that the reply kept

@@ -9,6 +9,7 @@ export type MembersRefusal =
   | 'successor-needs-account'
   | 'member-has-account'
   | 'member-has-left'
+  | 'no-link-to-withdraw'
   | 'still-holds-plots'
   | 'leaves-before-start'
   | 'password-wrong'

@@ -1,5 +1,5 @@
 import { readBook } from '@/lib/usecases/book/read-book';
-import { inviteMember } from '@/lib/usecases/members/invite-member';
+import { inviteMember, withdrawInvitation } from '@/lib/usecases/members/invite-member';
 import {
   addMember,
   changeMember,
@@ -36,6 +36,7 @@ export const members: readonly Row[] = [
     deny: [],
   },
   { operation: inviteMember, input: ({ leftMemberId }) => once({ memberId: leftMemberId }), deny: all },
+  { operation: withdrawInvitation, input: ({ leftMemberId }) => once({ memberId: leftMemberId }), deny: all },
   { operation: memberLeaves, input: ({ memberId }) => once({ memberId, on: day, sure: 'yes' }), deny: all },
   { operation: eraseMember, input: ({ leftMemberId }) => once({ memberId: leftMemberId, sure: 'yes' }), deny: all },
   { operation: setMemberRoles, input: ({ memberId }) => once({ memberId, chair: 'yes' }), deny: all },

@@ -2,7 +2,7 @@
 
 import { submitForm } from '@/app/_server/form-action';
 import type { FormState } from '@/app/_ui/form-state';
-import { inviteMember } from '@/lib/usecases/members/invite-member';
+import { inviteMember, withdrawInvitation } from '@/lib/usecases/members/invite-member';
 import { addMember, changeMember, eraseMember, memberLeaves } from '@/lib/usecases/members/keep-members';
 import { handOver, setMemberRoles } from '@/lib/usecases/members/offices';
 
@@ -17,6 +17,15 @@ export async function inviteAction(slug: string, memberId: string, _: FormState,
     form,
     fixed: { memberId },
     done: ({ link }) => ({ message: `The link works once, within a fortnight, and is shown this once: ${link}` }),
+  });
+}
+
+export async function withdrawAction(slug: string, memberId: string, _: FormState, form: FormData): Promise<FormState> {
+  return submitForm(withdrawInvitation, {
+    slug,
+    form,
+    fixed: { memberId },
+    done: () => ({ message: 'The link is withdrawn and lets nobody in.' }),
   });
 }
 

@@ -7,7 +7,7 @@ import { PageHead, Sheet } from '@/app/_ui/sheet';
 import type { Role } from '@/lib/domain/policy/standing';
 import { readMember } from '@/lib/usecases/members/list-members';
 import { roleName } from '../_parts/role-name';
-import { changeMemberAction, eraseAction, inviteAction, leaveAction, rolesAction } from '../actions';
+import { changeMemberAction, eraseAction, inviteAction, leaveAction, rolesAction, withdrawAction } from '../actions';
 
 const offices: Role[] = ['secretary', 'treasurer', 'chair', 'gate_helper'];
 
@@ -45,6 +45,9 @@ export default async function MemberPage({ params }: { params: Promise<{ society
               to copy or write down.
             </p>
             <Form action={inviteAction.bind(...bound)} writeId={randomUUID()} submit="Make a link">
+              {null}
+            </Form>
+            <Form action={withdrawAction.bind(...bound)} writeId={randomUUID()} submit="Withdraw the link">
               {null}
             </Form>
           </Sheet>
