@@ -10,6 +10,7 @@ import { formatMass } from '@/lib/domain/quantity/load';
 import { readDelivery } from '@/lib/usecases/deliveries/read-deliveries';
 import { unloadAction, bookAction, withdrawAction } from '../actions';
 import { dayWords, loadsWords, reasonWords, stateWords, whenWords } from '@/app/_ui/delivery-words';
+import { plotNumbers } from '@/app/_ui/plot-numbers';
 
 export const metadata: Metadata = { title: 'Delivery' };
 
@@ -83,7 +84,7 @@ function BookSheet({ claim, society, read }: { claim: Read['claims'][number]; so
   const { holding, need, booking, mayBook } = claim;
   const { delivery, units } = read;
   const isOpen = delivery.state === 'open';
-  const plots = holding.plots.map(({ number }) => number).join(', ');
+  const plots = plotNumbers(holding.plots);
   const beds = need?.lines.filter(({ kind, massG }) => kind === 'bed' && massG > 0) ?? [];
   const bound = [null, society, delivery.id, holding.id] as const;
   return (
@@ -165,7 +166,7 @@ function ShareSheet({
   delivery: Read['delivery'];
 }) {
   const { booking, holding } = claim;
-  const plots = holding.plots.map(({ number }) => number).join(', ');
+  const plots = plotNumbers(holding.plots);
   if (!booking)
     return (
       <Sheet title={`Plot ${plots}`}>

@@ -6,6 +6,7 @@ import { dayWords, loadsWords, stateWords, whenWords } from '@/app/_ui/delivery-
 import { SelectField, TextField, TickField } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
 import { PageHead, Reason, Sheet } from '@/app/_ui/sheet';
+import { plotNumbers } from '@/app/_ui/plot-numbers';
 import { readGateList } from '@/lib/usecases/deliveries/read-deliveries';
 import { wallTime } from '../_parts/wall-time';
 import {
@@ -151,8 +152,8 @@ export default async function RunPage({ params, searchParams }: Props) {
               <ul>
                 {outstanding.slice(0, 60).map(({ holding, booking }) => (
                   <li key={holding.id}>
-                    plot {holding.plots.map(({ number }) => number).join(', ')}:{' '}
-                    {(booking?.share ?? 0) - (booking?.collectedLoads ?? 0)} of {booking?.share}
+                    plot {plotNumbers(holding.plots)}: {(booking?.share ?? 0) - (booking?.collectedLoads ?? 0)} of{' '}
+                    {booking?.share}
                     {holding.members.some(({ canBeMailed }) => canBeMailed) ? '' : ', cannot be mailed'}
                   </li>
                 ))}
@@ -170,7 +171,7 @@ export default async function RunPage({ params, searchParams }: Props) {
                   label="Plot"
                   choices={booked.map(({ holding, booking }) => ({
                     value: booking?.id ?? '',
-                    label: `${holding.plots.map(({ number }) => number).join(', ')}: ${holding.members.map(({ name }) => name).join(' and ')}`,
+                    label: `${plotNumbers(holding.plots)}: ${holding.members.map(({ name }) => name).join(' and ')}`,
                   }))}
                 />
                 <TextField name="loads" label="Loads beyond the share" inputMode="numeric" className="short-field" />

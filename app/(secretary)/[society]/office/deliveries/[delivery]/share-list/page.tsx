@@ -3,6 +3,7 @@ import { dayWords, reasonWords } from '@/app/_ui/delivery-words';
 import { PrintButton } from '@/app/_ui/print-button';
 import { PageHead } from '@/app/_ui/sheet';
 import { Table } from '@/app/_ui/table';
+import { plotNumbers } from '@/app/_ui/plot-numbers';
 import { readGateList } from '@/lib/usecases/deliveries/read-deliveries';
 
 const boxes = 12;
@@ -33,7 +34,7 @@ export default async function ShareListPage({ params }: { params: Promise<{ soci
           rows={claims.map(({ holding, booking }) => ({
             key: holding.id,
             cells: [
-              <b key="plot">{holding.plots.map(({ number }) => number).join(', ')}</b>,
+              <b key="plot">{plotNumbers(holding.plots)}</b>,
               `${holding.members.map(({ name }) => name).join(', ')}${holding.members.some(({ canBeMailed }) => canBeMailed) ? '' : ' (tell them)'}`,
               <b key="share">{booking.share ?? 0}</b>,
               <Boxes key="boxes" share={booking.share ?? 0} collected={booking.collectedLoads} />,

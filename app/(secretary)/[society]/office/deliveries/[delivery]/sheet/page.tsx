@@ -3,6 +3,7 @@ import { dayWords, whenWords } from '@/app/_ui/delivery-words';
 import { PrintButton } from '@/app/_ui/print-button';
 import { PageHead } from '@/app/_ui/sheet';
 import { Table } from '@/app/_ui/table';
+import { plotNumbers } from '@/app/_ui/plot-numbers';
 import { readGateList } from '@/lib/usecases/deliveries/read-deliveries';
 
 export default async function BlankSheetPage({ params }: { params: Promise<{ society: string; delivery: string }> }) {
@@ -30,7 +31,7 @@ export default async function BlankSheetPage({ params }: { params: Promise<{ soc
           rows={rows.map(({ holding, need, booking }) => ({
             key: holding.id,
             cells: [
-              <b key="plot">{holding.plots.map(({ number }) => number).join(', ')}</b>,
+              <b key="plot">{plotNumbers(holding.plots)}</b>,
               holding.members.map(({ name }) => name).join(', '),
               need,
               booking ? `(${booking.asked} booked)` : '______',

@@ -6,6 +6,7 @@ import { whenWords } from '@/app/_ui/delivery-words';
 import { TextField } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
 import { PageHead, Sheet } from '@/app/_ui/sheet';
+import { plotNumbers } from '@/app/_ui/plot-numbers';
 import { readGateList } from '@/lib/usecases/deliveries/read-deliveries';
 import { typeInAction } from '../../actions';
 
@@ -15,7 +16,7 @@ export default async function TypeInPage({ params }: { params: Promise<{ society
   const { society, delivery: deliveryId } = await params;
   const { delivery, rows, timeZone } = await ask(readGateList, society, { deliveryId });
   const labels = Object.fromEntries(
-    rows.map(({ holding }) => [`asked:${holding.id}`, `Plot ${holding.plots.map(({ number }) => number).join(', ')}`]),
+    rows.map(({ holding }) => [`asked:${holding.id}`, `Plot ${plotNumbers(holding.plots)}`]),
   );
   return (
     <>
@@ -39,7 +40,7 @@ export default async function TypeInPage({ params }: { params: Promise<{ society
               <TextField
                 key={holding.id}
                 name={`asked:${holding.id}`}
-                label={holding.plots.map(({ number }) => number).join(', ')}
+                label={plotNumbers(holding.plots)}
                 hint={`${holding.members.map(({ name }) => name).join(', ')}; needs ${need}`}
                 value={booking ? String(booking.asked) : ''}
                 inputMode="numeric"
