@@ -43,6 +43,16 @@ export function NoteField({ name, label, hint, value, className, rows = 3 }: Com
   );
 }
 
+/** A file to send instead of pasting its text. */
+export function FileField({ name, label, hint, accept }: Omit<Common, 'value' | 'className'> & { accept: string }) {
+  const { id, error } = useFieldState(name);
+  return (
+    <Labelled {...{ id, name, label, hint, error }}>
+      <input id={id} name={name} type="file" accept={accept} {...described(id, hint, error)} />
+    </Labelled>
+  );
+}
+
 export type Choice = { readonly value: string; readonly label: string; readonly group?: string };
 
 /** One of a list. */

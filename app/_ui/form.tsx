@@ -2,7 +2,8 @@
 
 import { createContext, type ReactNode, useActionState, useContext, useEffect, useId, useRef } from 'react';
 import { useFormStatus } from 'react-dom';
-import type { FormAction, FormState } from './form-state';
+import type { FormAction, FormState, Preview } from './form-state';
+import { Table } from './table';
 
 const StateContext = createContext<{ state: FormState; formId: string } | null>(null);
 
@@ -10,10 +11,11 @@ const StateContext = createContext<{ state: FormState; formId: string } | null>(
 export function useFieldState(name: string) {
   const form = useContext(StateContext);
   const state = form?.state;
-  const typed = state?.status === 'refused' ? state.values[name] : undefined;
+  const isRefused = state?.status === 'refused' || state?.status === 'looked';
+  const typed = isRefused ? state.values[name] : undefined;
   // Several forms of a page may hold a field of the same name.
   const id = `${form?.formId ?? 'f'}-${name}`;
-  return { id, typed, error: state?.errors[name], isRefused: state?.status === 'refused' };
+  return { id, typed, error: state?.errors[name], isRefused };
 }
 
 type Props = {
@@ -46,9 +48,30 @@ export function Form({ action, writeId, children, submit, danger, className, lab
         <Summary state={state} labels={labels} formId={formId} ref={summary} />
         <input type="hidden" name="writeId" value={state.status === 'idle' ? writeId : state.writeId} />
         {children}
-        {submit ? <Submit danger={danger}>{submit}</Submit> : null}
+        {state.status === 'looked' && state.preview ? <Looked preview={state.preview} /> : null}
+        {submit ? (
+          <Submit danger={danger} plain={state.status === 'looked'}>
+            {submit}
+          </Submit>
+        ) : null}
       </form>
     </StateContext>
+  );
+}
+
+/** What was found on a look, and the button that does it. */
+function Looked({ preview: { columns, rows, submit } }: { preview: Preview }) {
+  return (
+    <>
+      <Table
+        caption="What it would record"
+        columns={columns.map((head) => ({ head }))}
+        rows={rows.map((cells, at) => ({ key: String(at), cells }))}
+      />
+      <Submit name="step" value="take">
+        {submit}
+      </Submit>
+    </>
   );
 }
 
@@ -60,7 +83,7 @@ type SummaryProps = {
 };
 
 function Summary({ state, labels, formId, ref }: SummaryProps) {
-  if (state.status === 'done' && state.message)
+  if ((state.status === 'done' || state.status === 'looked') && state.message)
     return (
       <div className="notice kept" role="status" tabIndex={-1} ref={ref}>
         {state.message}

@@ -1,4 +1,5 @@
 import { CsvError, parse } from 'csv-parse/sync';
+import { z } from 'zod';
 
 /** One fault in a typed or uploaded table, so that its owner finds the cell. */
 export type CsvFault = { readonly line: number; readonly column: string; readonly reason: string };
@@ -6,6 +7,10 @@ export type CsvFault = { readonly line: number; readonly column: string; readonl
 export type CsvRow = { readonly line: number; readonly cells: Readonly<Record<string, string>> };
 
 const largestBytes = 10 * 1024 * 1024;
+const tooLarge = 'The table is larger than 10 MB. Send it in parts.';
+
+/** A pasted or uploaded table as it comes in; `readCsv` reads it. */
+export const csvText = z.string({ error: 'Paste the table, or choose its file.' }).max(largestBytes, tooLarge);
 
 /**
  * Read a table with a heading line. Takes what spreadsheets really write: a byte-order mark, commas, semicolons or
@@ -19,8 +24,7 @@ export function readCsv(
   columns: Readonly<Record<string, readonly string[]>>,
   required: readonly string[],
 ): { rows: CsvRow[]; faults: CsvFault[] } {
-  if (new TextEncoder().encode(text).length > largestBytes)
-    return whole('The table is larger than 10 MB. Send it in parts.');
+  if (new TextEncoder().encode(text).length > largestBytes) return whole(tooLarge);
   if (text.trim() === '') return whole('The table is empty. Paste it with its heading line.');
   let records: { record: string[]; info: { lines: number } }[];
   try {

@@ -1,8 +1,15 @@
 import type { CsvFault } from '@/lib/schemas/csv';
-import type { Refusal } from './refusal';
+import { type Refusal, Refused } from './refusal';
 
-/** A fault in a table as a refusal beside the table's field, with its line and column. */
-export function wordsForFault({ line, column, reason }: CsvFault, at = 0): Refusal {
+const shown = 50;
+
+/** Refuse a table that has faults, with the first of them beside the table's field by line and column. */
+export function refuseFaults(code: 'csv-faults' | 'plantings-faults', faults: readonly CsvFault[]): void {
+  if (faults.length === 0) return;
+  throw new Refused([{ code, numbers: { count: faults.length } }, ...faults.slice(0, shown).map(wordsForFault)]);
+}
+
+function wordsForFault({ line, column, reason }: CsvFault, at: number): Refusal {
   return {
     code: 'input',
     field: `table.${at}`,

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { csvText } from '../csv';
 import { optionalDay } from '../day';
 import { optionalLine, optionalNote } from '../text';
 import { rowId, writeId } from '../write';
@@ -66,8 +67,5 @@ export const logManuringInput = z.strictObject({
 });
 
 export const retireManuringInput = z.strictObject({ writeId, bedId: rowId, workId: rowId });
-export const importPlantingsInput = z.strictObject({
-  writeId,
-  plotId: rowId,
-  table: z.string().max(10_500_000, 'The table is larger than 10 MB. Send it in parts.'),
-});
+export const importPlantingsInput = z.strictObject({ writeId, plotId: rowId, table: csvText });
+export const lookAtPlantingsInput = importPlantingsInput.pick({ plotId: true, table: true });

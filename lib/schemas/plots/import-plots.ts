@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { csvText } from '../csv';
 import { day } from '../day';
 import { rowId, writeId } from '../write';
 
@@ -6,6 +7,7 @@ import { rowId, writeId } from '../write';
 export const importPlotsInput = z.strictObject({
   writeId,
   siteId: rowId,
-  table: z.string().max(10_500_000, 'The table is larger than 10 MB. Send it in parts.'),
+  table: csvText,
   from: day('the day from which plots without a day of their own are let'),
 });
+export const lookAtPlotsInput = importPlotsInput.pick({ siteId: true, table: true });

@@ -1,14 +1,39 @@
 import 'server-only';
+import type { Db } from '@/lib/data/db';
 import { createMembers } from '@/lib/data/member';
 import { createPlots, numbersTaken, siteById } from '@/lib/data/plot-store';
+import type { Scope } from '@/lib/data/scope';
 import { beginTenancies, createHoldings } from '@/lib/data/tenancy';
 import { canRunSociety } from '@/lib/domain/policy/standing';
 import { areaOfQuarterRodsCm2 } from '@/lib/domain/quantity/area';
-import { importPlotsInput } from '@/lib/schemas/plots/import-plots';
+import { importPlotsInput, lookAtPlotsInput } from '@/lib/schemas/plots/import-plots';
 import { type PlotRow, readPlotsCsv } from '@/lib/schemas/plots/plots-csv';
-import { wordsForFault } from '../csv-faults';
-import { mutation, type WriteContext } from '../operation';
-import { NotFound, Refused } from '../refusal';
+import { refuseFaults } from '../csv-faults';
+import { mutation, query, settle, type WriteContext } from '../operation';
+import { NotFound } from '../refusal';
+
+type At = { readonly db: Db; readonly scope: Scope };
+
+/** What a list of plots and holders would take in on a site; every bad cell named where it can't. */
+async function readTable({ db, scope }: At, siteId: string, table: string): Promise<PlotRow[]> {
+  if (!(await siteById(db, scope, siteId))) throw new NotFound();
+  const { rows, faults } = readPlotsCsv(table);
+  const numbers = rows.map(({ number }) => number);
+  const taken = new Set((await numbersTaken(db, scope, siteId, numbers)).map((number) => number.toLowerCase()));
+  const there = rows
+    .filter(({ number }) => taken.has(number.toLowerCase()))
+    .map(({ line, number }) => ({ line, column: 'plot', reason: `Plot ${number} is there already.` }));
+  refuseFaults('csv-faults', [...faults, ...there]);
+  return rows;
+}
+
+/** Look at a list of plots and holders without taking it in: what each line says, or every bad cell. */
+export const lookAtPlots = query({
+  name: 'look-at-plots',
+  allow: canRunSociety,
+  input: lookAtPlotsInput,
+  read: (at, { siteId, table }) => settle(() => readTable(at, siteId, table)),
+});
 
 /** Take in the list of plots and their holders: all of it, or none with every bad cell named. The plan is drawn later. */
 export const importPlots = mutation({
@@ -17,29 +42,7 @@ export const importPlots = mutation({
   input: importPlotsInput,
   write: async (context, { siteId, table, from }) => {
     const { tx, scope, today, note } = context;
-    if (!(await siteById(tx, scope, siteId))) throw new NotFound();
-    const { rows, faults } = readPlotsCsv(table);
-    const taken = new Set(
-      (
-        await numbersTaken(
-          tx,
-          scope,
-          siteId,
-          rows.map(({ number }) => number),
-        )
-      ).map((number) => number.toLowerCase()),
-    );
-    const all = [
-      ...faults,
-      ...rows
-        .filter(({ number }) => taken.has(number.toLowerCase()))
-        .map(({ line, number }) => ({ line, column: 'plot', reason: `Plot ${number} is there already.` })),
-    ];
-    if (all.length)
-      throw new Refused([
-        { code: 'csv-faults', numbers: { count: all.length } },
-        ...all.slice(0, 50).map(wordsForFault),
-      ]);
+    const rows = await readTable({ db: tx, scope }, siteId, table);
     const plots = rows.map(({ number, quarterRods }) => ({
       siteId,
       number,

@@ -1,4 +1,4 @@
-import { importPlantings } from '@/lib/usecases/ground/import-plantings';
+import { importPlantings, lookAtPlantings } from '@/lib/usecases/ground/import-plantings';
 import { judgePlanting } from '@/lib/usecases/ground/judge-planting';
 import { addBeds, changeBed, joinBeds, retireBed, splitBed } from '@/lib/usecases/ground/keep-beds';
 import { listCrops, saveCrop } from '@/lib/usecases/ground/keep-crops';
@@ -12,7 +12,7 @@ import {
 import { readBed, readGrid, readGround } from '@/lib/usecases/ground/read-ground';
 import { readPlot } from '@/lib/usecases/ground/read-plot';
 import { readWeek } from '@/lib/usecases/ground/read-week';
-import { importPlots } from '@/lib/usecases/plots/import-plots';
+import { importPlots, lookAtPlots } from '@/lib/usecases/plots/import-plots';
 import { halvePlot, joinPlots } from '@/lib/usecases/plots/halve-and-join';
 import { addPlot, addSite, drawPlot } from '@/lib/usecases/plots/keep-plots';
 import { changeHolders, endTenancy, letPlot, nameBooker } from '@/lib/usecases/plots/keep-tenancies';
@@ -62,6 +62,11 @@ export const ground: readonly Row[] = [
     deny: others,
   },
   {
+    operation: lookAtPlantings,
+    input: ({ plotId }) => ({ plotId, table: 'bed,crop,season\n1,leek,2022' }),
+    deny: others,
+  },
+  {
     operation: importPlantings,
     input: ({ plotId }) => once({ plotId, table: 'bed,crop,season\n1,leek,2022' }),
     deny: others,
@@ -79,6 +84,7 @@ export const ground: readonly Row[] = [
   { operation: readPlotForOffice, input: ({ plotId }) => ({ plotId }), deny: all },
   { operation: addSite, input: () => once({ name: 'Another site' }), deny: all },
   { operation: addPlot, input: ({ siteId }) => once({ siteId, number: 'Z9', rods: '5' }), deny: all },
+  { operation: lookAtPlots, input: ({ siteId }) => ({ siteId, table: 'plot,rods\nZ1,5' }), deny: all },
   { operation: importPlots, input: ({ siteId }) => once({ siteId, table: 'plot,rods\nZ1,5', from }), deny: all },
   {
     operation: drawPlot,

@@ -1,6 +1,7 @@
 'use server';
 
-import { submitForm } from '@/app/_server/form-action';
+import { lookThenSubmit, submitForm } from '@/app/_server/form-action';
+import { withTableFile } from '@/app/_server/table-file';
 import type { FormState } from '@/app/_ui/form-state';
 import { addBeds, changeBed, joinBeds, retireBed, splitBed } from '@/lib/usecases/ground/keep-beds';
 import {
@@ -10,7 +11,7 @@ import {
   retireManuring,
   retirePlanting,
 } from '@/lib/usecases/ground/keep-plantings';
-import { importPlantings } from '@/lib/usecases/ground/import-plantings';
+import { importPlantings, lookAtPlantings, type PlantingSeen } from '@/lib/usecases/ground/import-plantings';
 
 export async function addBedsAction(slug: string, plotId: string, _: FormState, form: FormData): Promise<FormState> {
   return submitForm(addBeds, {
@@ -115,9 +116,21 @@ export async function importPlantingsAction(
   _: FormState,
   form: FormData,
 ): Promise<FormState> {
-  return submitForm(importPlantings, {
+  const preview = (rows: PlantingSeen[]) => ({
+    columns: ['line', 'bed', 'crop', 'variety', 'season', 'ground'],
+    rows: rows.map(({ line, bed, crop, variety, firstSeason, lastSeason, footprint: { widthCm, lengthCm } }) => [
+      String(line),
+      bed,
+      crop,
+      variety ?? '–',
+      firstSeason === lastSeason ? String(firstSeason) : `${firstSeason} to ${lastSeason}`,
+      `${widthCm / 100} × ${lengthCm / 100} m`,
+    ]),
+    submit: rows.length === 1 ? 'Take in this planting' : `Take in these ${rows.length} plantings`,
+  });
+  return lookThenSubmit({ question: lookAtPlantings, asked: ['table'], preview }, importPlantings, {
     slug,
-    form,
+    form: await withTableFile(form),
     fixed: { plotId },
     done: ({ recorded }) => ({ message: `${recorded} plantings taken in.` }),
   });

@@ -1,8 +1,11 @@
 'use server';
 
-import { submitForm } from '@/app/_server/form-action';
+import { lookThenSubmit, submitForm } from '@/app/_server/form-action';
+import { withTableFile } from '@/app/_server/table-file';
 import type { FormState } from '@/app/_ui/form-state';
-import { importPlots } from '@/lib/usecases/plots/import-plots';
+import { formatRods } from '@/lib/domain/quantity/area';
+import type { PlotRow } from '@/lib/schemas/plots/plots-csv';
+import { importPlots, lookAtPlots } from '@/lib/usecases/plots/import-plots';
 import { halvePlot, joinPlots } from '@/lib/usecases/plots/halve-and-join';
 import { addPlot, addSite, drawPlot } from '@/lib/usecases/plots/keep-plots';
 import { changeHolders, endTenancy, letPlot, nameBooker } from '@/lib/usecases/plots/keep-tenancies';
@@ -16,9 +19,20 @@ export async function addPlotAction(slug: string, _: FormState, form: FormData):
 }
 
 export async function importPlotsAction(slug: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(importPlots, {
+  const preview = (rows: PlotRow[]) => ({
+    columns: ['line', 'plot', 'size', 'holders', 'from'],
+    rows: rows.map(({ line, number, quarterRods, holders, fromOn }) => [
+      String(line),
+      number,
+      formatRods(quarterRods),
+      holders.map(({ name, email }) => (email ? `${name} (${email})` : name)).join(', ') || 'to let',
+      fromOn ?? '–',
+    ]),
+    submit: rows.length === 1 ? 'Take in this plot' : `Take in these ${rows.length} plots`,
+  });
+  return lookThenSubmit({ question: lookAtPlots, asked: ['siteId', 'table'], preview }, importPlots, {
     slug,
-    form,
+    form: await withTableFile(form),
     done: ({ plots, members }) => ({ message: `${plots} plots and ${members} members taken in.` }),
   });
 }

@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
-import { NoteField, SelectField, TextField } from '@/app/_ui/field';
+import { FileField, NoteField, SelectField, TextField } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
 import { Empty, PageHead, Reason, Sheet } from '@/app/_ui/sheet';
 import { Table } from '@/app/_ui/table';
@@ -52,7 +52,7 @@ export default async function PlotsPage({ params }: { params: Promise<{ society:
           {sites.length ? (
             <>
               <Sheet title="Take in a list">
-                <Form action={importPlotsAction.bind(null, society)} writeId={randomUUID()} submit="Take it in">
+                <Form action={importPlotsAction.bind(null, society)} writeId={randomUUID()} submit="Look at it">
                   <SelectField name="siteId" label="Site" choices={choices} />
                   <NoteField
                     name="table"
@@ -60,6 +60,7 @@ export default async function PlotsPage({ params }: { params: Promise<{ society:
                     rows={8}
                     hint="Columns: plot, rods, holders, email, phone, from. Several holders in one cell, parted by a semicolon or an ampersand. Commas, semicolons or tabs. All of it is taken in, or none with each bad cell named."
                   />
+                  <FileField name="file" label="Or the file itself" accept=".csv,.tsv,.txt,text/csv" />
                   <TextField name="from" type="date" label="Let from, where the table gives no day" value={today} />
                 </Form>
               </Sheet>

@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
-import { NoteField } from '@/app/_ui/field';
+import { FileField, NoteField } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
 import { Empty, PageHead, Sheet } from '@/app/_ui/sheet';
 import { cropGroupName } from '@/lib/domain/catalogue/crop-groups';
@@ -85,14 +85,15 @@ export default async function SeasonsPage({ params }: { params: Promise<{ societ
         </Sheet>
       )}
       {beds.length ? (
-        <Sheet title="Or paste a table" wide>
-          <Form action={importPlantingsAction.bind(null, society, plotId)} writeId={randomUUID()} submit="Take it in">
+        <Sheet title="Or take in a table" wide>
+          <Form action={importPlantingsAction.bind(null, society, plotId)} writeId={randomUUID()} submit="Look at it">
             <NoteField
               name="table"
               label="Table with a heading line"
               rows={6}
               hint="Columns: bed, crop, and season or sown, planted, cleared; also variety, from, length. Commas, semicolons or tabs. All of it is taken in, or none with each bad cell named."
             />
+            <FileField name="file" label="Or the file itself" accept=".csv,.tsv,.txt,text/csv" />
           </Form>
         </Sheet>
       ) : null}
