@@ -47,7 +47,12 @@ export async function joinAction(token: string, _: FormState, form: FormData): P
 
 export async function forgotAction(_: FormState, form: FormData): Promise<FormState> {
   const message = 'If that address has an account, a link for a new password is on its way. It works for an hour.';
-  return answer(form, askForReset, () => ({ message }));
+  const network = await callersNetwork();
+  return answer(
+    form,
+    (typed) => askForReset(typed, network),
+    () => ({ message }),
+  );
 }
 
 export async function resetAction(token: string, _: FormState, form: FormData): Promise<FormState> {

@@ -3,6 +3,7 @@ import { redirect } from 'next/navigation';
 import { PageHead } from '@/app/_ui/sheet';
 import { readSession } from '@/lib/platform/session';
 import { mySocieties } from '@/lib/usecases/members/own-account';
+import { DemoSignIns } from './_parts/demo-sign-ins';
 
 export default async function FrontPage() {
   const session = await readSession();
@@ -23,6 +24,7 @@ export default async function FrontPage() {
         </Link>
       </PageHead>
       <p className="soft">New here? Your secretary can send you an invitation, or hand it to you on paper.</p>
+      <DemoSignIns />
     </>
   );
 }

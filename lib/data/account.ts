@@ -1,5 +1,7 @@
 import 'server-only';
+import type { CalendarDate } from '@/lib/domain/calendar/calendar-date';
 import type { Db, Tx } from './db';
+import { isHereOn } from './scope';
 
 // Accounts stand outside any society, so these take no scope. They are called by signing in, joining and resetting only.
 
@@ -34,23 +36,37 @@ export function raiseSessionVersion(tx: Tx, accountId: string) {
 }
 
 /** The societies an account is a member of; none for a session of an older version. */
-export async function societiesOf(db: Db, accountId: string, sessionVersion: number) {
+export async function societiesOf(
+  db: Db,
+  accountId: string,
+  sessionVersion: number,
+  today: (timeZone: string) => CalendarDate,
+) {
   const members = await db.member.findMany({
-    where: { accountId, leftOn: null, account: { sessionVersion } },
-    select: { society: { select: { slug: true, name: true } } },
+    where: { accountId, account: { sessionVersion } },
+    select: { leftOn: true, society: { select: { slug: true, name: true, timeZone: true } } },
     orderBy: { society: { name: 'asc' } },
   });
-  return members.map(({ society }) => society);
+  return members
+    .filter(({ leftOn, society }) => isHereOn(leftOn, today(society.timeZone)))
+    .map(({ society: { slug, name } }) => ({ slug, name }));
 }
 
-/** Failed attempts since an instant, by each of the keys. */
-export async function failuresSince(db: Db, keys: readonly string[], since: Date): Promise<Map<string, number>> {
-  const rows = await db.signInAttempt.groupBy({
-    by: ['key'],
-    where: { key: { in: [...keys] }, succeeded: false, at: { gte: since } },
-    _count: true,
+/** Remove an account that belongs to nobody any more; one that another society's member uses stays. */
+export async function removeLooseAccount(tx: Tx, accountId: string): Promise<void> {
+  if (await tx.member.count({ where: { accountId } })) return;
+  await tx.passwordReset.deleteMany({ where: { accountId } });
+  await tx.account.delete({ where: { id: accountId } });
+}
+
+/** When attempts under a key failed since an instant, oldest first. */
+export async function failuresSince(db: Db, key: string, since: Date): Promise<Date[]> {
+  const rows = await db.signInAttempt.findMany({
+    where: { key, succeeded: false, at: { gte: since } },
+    select: { at: true },
+    orderBy: { at: 'asc' },
   });
-  return new Map(rows.map(({ key, _count }) => [key, _count]));
+  return rows.map(({ at }) => at);
 }
 
 /** Note an attempt under its keys, as failed until it succeeds, so that attempts made at once all count. */

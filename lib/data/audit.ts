@@ -1,6 +1,6 @@
 import 'server-only';
 import type { Prisma } from '@/generated/prisma/client';
-import type { Tx } from './db';
+import type { Db, Tx } from './db';
 import type { Scope } from './scope';
 
 /** One change as it is written into the book. Ids only: never names, addresses or gate codes. */
@@ -27,6 +27,7 @@ export async function writeAudit(
       ...change,
       societyId: scope.societyId,
       actorMemberId: scope.memberId,
+      actorRoles: [...scope.roles],
       forMemberId: forMemberId ?? null,
       forHoldingId: forHoldingId ?? null,
       writeId,
@@ -36,3 +37,42 @@ export async function writeAudit(
     })),
   });
 }
+
+/** Whether the viewer has changed a holding's beds or plantings since an instant. */
+export async function changedHoldingSince(tx: Tx, scope: Scope, holdingId: string, since: Date): Promise<boolean> {
+  const { societyId, memberId: actorMemberId } = scope;
+  const where = { societyId, actorMemberId, forHoldingId: holdingId, at: { gte: since }, thing: { in: groundThings } };
+  return (await tx.auditRow.findFirst({ where, select: { id: true } })) !== null;
+}
+
+/** What others changed lately on the beds and plantings of holdings, newest first. */
+export async function changesByOthers(db: Db, scope: Scope, holdingIds: readonly string[], since: Date) {
+  const { societyId, memberId } = scope;
+  const rows = await db.auditRow.findMany({
+    where: {
+      societyId,
+      forHoldingId: { in: [...holdingIds] },
+      actorMemberId: { not: memberId },
+      at: { gte: since },
+      thing: { in: groundThings },
+    },
+    orderBy: [{ at: 'desc' }, { id: 'desc' }],
+    take: 20,
+  });
+  const actors = await db.member.findMany({
+    where: { societyId, id: { in: rows.flatMap(({ actorMemberId }) => actorMemberId ?? []) } },
+    select: { id: true, name: true },
+  });
+  const names = new Map(actors.map(({ id, name }) => [id, name]));
+  return rows.map(({ id, at, verb, thing, before, after, actorMemberId }) => ({
+    id,
+    at,
+    verb,
+    thing,
+    before,
+    after,
+    by: names.get(actorMemberId ?? '') ?? 'a former member',
+  }));
+}
+
+const groundThings = ['bed', 'planting'];

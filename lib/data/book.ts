@@ -1,31 +1,31 @@
 import 'server-only';
-import type { CalendarDate } from '@/lib/domain/calendar/calendar-date';
-import { addDays } from '@/lib/domain/calendar/calendar-date';
-import { toDbDay } from './day';
+import type { Role } from '@/lib/domain/policy/standing';
 import type { Db } from './db';
 import type { Scope } from './scope';
 
 export type BookFilter = {
   readonly thing: string | null;
+  readonly verb: string | null;
   readonly memberId: string | null;
-  readonly from: CalendarDate | null;
-  readonly to: CalendarDate | null;
+  /** From this instant, and before that one. */
+  readonly from: Date | null;
+  readonly before: Date | null;
   readonly page: number;
 };
 
 export const bookPageRows = 50;
 
 /** A page of the book of changes, newest first, with names as members are called today. */
-export async function readBookPage(db: Db, scope: Scope, { thing, memberId, from, to, page }: BookFilter) {
+export async function readBookPage(db: Db, scope: Scope, { thing, verb, memberId, from, before, page }: BookFilter) {
   const where = {
     societyId: scope.societyId,
     ...(thing ? { thing } : {}),
+    ...(verb ? { verb } : {}),
     ...(memberId ? { OR: [{ actorMemberId: memberId }, { forMemberId: memberId }] } : {}),
-    ...(from || to
-      ? { at: { ...(from ? { gte: toDbDay(from) } : {}), ...(to ? { lt: toDbDay(addDays(to, 1)) } : {}) } }
-      : {}),
+    at: { ...(from ? { gte: from } : {}), ...(before ? { lt: before } : {}) },
   };
-  const [rows, count, things] = await Promise.all([
+  const societyId = scope.societyId;
+  const [rows, count, things, verbs] = await Promise.all([
     db.auditRow.findMany({
       where,
       orderBy: [{ at: 'desc' }, { id: 'desc' }],
@@ -33,20 +33,22 @@ export async function readBookPage(db: Db, scope: Scope, { thing, memberId, from
       take: bookPageRows,
     }),
     db.auditRow.count({ where }),
-    db.auditRow.findMany({
-      where: { societyId: scope.societyId },
-      distinct: ['thing'],
-      select: { thing: true },
-      orderBy: { thing: 'asc' },
-    }),
+    db.auditRow.groupBy({ by: ['thing'], where: { societyId }, orderBy: { thing: 'asc' } }),
+    db.auditRow.groupBy({ by: ['verb'], where: { societyId }, orderBy: { verb: 'asc' } }),
   ]);
-  return { rows: await named(db, scope, rows), count, things: things.map((row) => row.thing) };
+  return {
+    rows: await named(db, scope, rows),
+    count,
+    things: things.map((row) => row.thing),
+    verbs: verbs.map((row) => row.verb),
+  };
 }
 
 type Row = {
   id: string;
   at: Date;
   actorMemberId: string | null;
+  actorRoles: Role[];
   forMemberId: string | null;
   forHoldingId: string | null;
   verb: string;
@@ -63,7 +65,7 @@ async function named(db: Db, scope: Scope, rows: readonly Row[]) {
   const [members, holdings] = await Promise.all([
     db.member.findMany({
       where: { societyId: scope.societyId, id: { in: ids } },
-      select: { id: true, name: true, roles: true },
+      select: { id: true, name: true },
     }),
     db.holding.findMany({
       where: { societyId: scope.societyId, id: { in: holdingIds } },
@@ -72,7 +74,7 @@ async function named(db: Db, scope: Scope, rows: readonly Row[]) {
   ]);
   const names = new Map(members.map(({ id, name }) => [id, name]));
   const plots = new Map(holdings.map(({ id, tenancies }) => [id, tenancies.map(({ plot }) => plot.number).join(', ')]));
-  return rows.map(({ id, at, verb, thing, before, after, actorMemberId, forMemberId, forHoldingId }) => ({
+  return rows.map(({ id, at, verb, thing, before, after, actorMemberId, actorRoles, forMemberId, forHoldingId }) => ({
     id,
     at,
     verb,
@@ -80,6 +82,7 @@ async function named(db: Db, scope: Scope, rows: readonly Row[]) {
     before: before ?? null,
     after: after ?? null,
     by: names.get(actorMemberId ?? '') ?? 'the service',
+    byRoles: actorRoles,
     forMember: forMemberId && forMemberId !== actorMemberId ? (names.get(forMemberId) ?? null) : null,
     forPlots: forHoldingId ? (plots.get(forHoldingId) ?? null) : null,
   }));

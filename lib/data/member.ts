@@ -4,8 +4,9 @@ import type { CalendarDate } from '@/lib/domain/calendar/calendar-date';
 import type { Role } from '@/lib/domain/policy/standing';
 import { fromDbDay, toDbDay } from './day';
 import type { Db, Tx } from './db';
+import { removeLooseAccount } from './account';
 import { heldOn } from './holding';
-import type { Scope } from './scope';
+import { isHereOn, type Scope } from './scope';
 
 export type ListedMember = {
   readonly id: string;
@@ -18,6 +19,8 @@ export type ListedMember = {
   readonly plots: readonly string[];
   readonly joinedOn: CalendarDate;
   readonly leftOn: CalendarDate | null;
+  /** Still a member on the day asked about, though they may be leaving later. */
+  readonly isHere: boolean;
   readonly isErased: boolean;
 };
 
@@ -31,7 +34,9 @@ function shapeOn(day: CalendarDate) {
   } satisfies Prisma.MemberInclude;
 }
 
-function toListed(row: Prisma.MemberGetPayload<{ include: ReturnType<typeof shapeOn> }>): ListedMember {
+type Row = Prisma.MemberGetPayload<{ include: ReturnType<typeof shapeOn> }>;
+
+function toListed(row: Row, day: CalendarDate): ListedMember {
   return {
     id: row.id,
     name: row.name,
@@ -43,6 +48,7 @@ function toListed(row: Prisma.MemberGetPayload<{ include: ReturnType<typeof shap
     plots: row.holdings.flatMap(({ holding }) => holding.tenancies.map(({ plot }) => plot.number)),
     joinedOn: fromDbDay(row.joinedOn),
     leftOn: row.leftOn && fromDbDay(row.leftOn),
+    isHere: isHereOn(row.leftOn, day),
     isErased: row.erasedAt !== null,
   };
 }
@@ -54,13 +60,13 @@ export async function membersOn(db: Db, scope: Scope, day: CalendarDate): Promis
     include: shapeOn(day),
     orderBy: { name: 'asc' },
   });
-  return rows.map(toListed);
+  return rows.map((row) => toListed(row, day));
 }
 
 /** One member, or null. */
 export async function memberById(db: Db, scope: Scope, id: string, day: CalendarDate): Promise<ListedMember | null> {
   const row = await db.member.findFirst({ where: { id, societyId: scope.societyId }, include: shapeOn(day) });
-  return row && toListed(row);
+  return row && toListed(row, day);
 }
 
 export type NewMember = { readonly name: string; readonly email: string | null; readonly phone: string | null };
@@ -103,7 +109,7 @@ export async function newestStart(db: Db, scope: Scope, id: string): Promise<Cal
   return starts.toSorted().at(-1) ?? null;
 }
 
-/** A member leaves: they no longer enter, nor hold ground. */
+/** A member leaves: from that day they no longer enter, nor hold ground. Offices end at once. */
 export async function memberLeaves(tx: Tx, scope: Scope, id: string, on: CalendarDate): Promise<void> {
   await tx.member.updateMany({ where: { id, societyId: scope.societyId }, data: { leftOn: toDbDay(on) } });
   await tx.holdingMember.updateMany({
@@ -113,14 +119,18 @@ export async function memberLeaves(tx: Tx, scope: Scope, id: string, on: Calenda
   await tx.memberRole.deleteMany({ where: { memberId: id, societyId: scope.societyId } });
 }
 
-/** Erase how a member is reached, and loose their account. Their name goes too; the ground's history stays. */
+/**
+ * Erase how a member is reached. Their name goes too, and their sign-in unless another society knows it; the ground's
+ * history stays.
+ */
 export async function eraseMember(tx: Tx, scope: Scope, id: string, at: Date): Promise<void> {
   const { societyId } = scope;
-  const before = await tx.member.findFirst({ where: { id, societyId }, select: { email: true } });
+  const before = await tx.member.findFirst({ where: { id, societyId }, select: { email: true, accountId: true } });
   // Mail that was sent to them carries their name and address too.
   if (before?.email) await tx.mailMessage.deleteMany({ where: { societyId, toAddress: before.email } });
   const erased = { name: 'a former member', email: null, phone: null, postal: null, accountId: null, erasedAt: at };
   await tx.member.updateMany({ where: { id, societyId }, data: erased });
+  if (before?.accountId) await removeLooseAccount(tx, before.accountId);
 }
 
 /** Set which offices a member holds. The database refuses to lose the last secretary. */

@@ -1,6 +1,8 @@
 import 'server-only';
 import type { Prisma } from '@/generated/prisma/client';
 import type { Role, Standing } from '@/lib/domain/policy/standing';
+import type { CalendarDate } from '@/lib/domain/calendar/calendar-date';
+import { fromDbDay } from './day';
 import type { Db } from './db';
 
 declare const brand: unique symbol;
@@ -23,14 +25,18 @@ type Claim = { readonly accountId: string; readonly sessionVersion: number; read
 
 /**
  * The scope of an account in a society, or null where there is no membership: to an outsider nothing exists.
- * A session of an older version than the account's is nobody's.
+ * A session of an older version than the account's is nobody's, and who has left is a member no more.
  */
-export async function openScope(db: Db, { accountId, sessionVersion, slug }: Claim): Promise<Scope | null> {
+export async function openScope(
+  db: Db,
+  { accountId, sessionVersion, slug }: Claim,
+  today: (timeZone: string) => CalendarDate,
+): Promise<Scope | null> {
   const member = await db.member.findFirst({
-    where: { accountId, account: { sessionVersion }, leftOn: null, society: { slug } },
+    where: { accountId, account: { sessionVersion }, society: { slug } },
     include: { roles: true, society: true },
   });
-  return member && scopeOf(member);
+  return member && isHereOn(member.leftOn, today(member.society.timeZone)) ? scopeOf(member) : null;
 }
 
 /** A scope for seeds and tests, of a member that they have just written. */
@@ -38,6 +44,11 @@ export async function openScopeOfMember(db: Db, memberId: string): Promise<Scope
   return scopeOf(
     await db.member.findUniqueOrThrow({ where: { id: memberId }, include: { roles: true, society: true } }),
   );
+}
+
+/** Whether somebody is a member on a day: not left, or leaving later. */
+export function isHereOn(leftOn: Date | null, day: CalendarDate): boolean {
+  return leftOn === null || fromDbDay(leftOn) > day;
 }
 
 type LoadedMember = Prisma.MemberGetPayload<{ include: { roles: true; society: true } }>;

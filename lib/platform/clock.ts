@@ -14,6 +14,11 @@ export function dayIn(timeZone: string, instant: Date): CalendarDate {
   return calendarDate(parts.format(instant));
 }
 
+/** The calendar day now where the society lives. */
+export function todayIn(timeZone: string): CalendarDate {
+  return dayIn(timeZone, now());
+}
+
 /**
  * The instant of a wall-clock time where the society lives. In the hour that spring skips, the time after the skip is
  * taken; of the hour that autumn repeats, the first.

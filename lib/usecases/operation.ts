@@ -6,7 +6,7 @@ import { openScope, type Scope } from '@/lib/data/scope';
 import { claimWrite, keepReply } from '@/lib/data/write-once';
 import type { CalendarDate } from '@/lib/domain/calendar/calendar-date';
 import type { Standing } from '@/lib/domain/policy/standing';
-import { dayIn, now } from '@/lib/platform/clock';
+import { dayIn, now, todayIn } from '@/lib/platform/clock';
 import { NotFound, type Outcome, Refused, refuse } from './refusal';
 
 /** Who calls, and in which society: an account that the session vouched for, and the society in the address. */
@@ -76,7 +76,7 @@ export function query<Schema extends z.ZodType, Answer>(
 }
 
 async function enter(caller: Caller, allow: Common['allow']): Promise<Scope> {
-  const scope = await openScope(db(), caller);
+  const scope = await openScope(db(), caller, todayIn);
   if (!scope || !allow(scope)) throw new NotFound();
   return scope;
 }

@@ -3,7 +3,7 @@ import { ask } from '@/app/_server/caller';
 import { dayWords, loadsWords, whenWords } from '@/app/_ui/delivery-words';
 import { DueList, type DueItem } from '@/app/_ui/due-list';
 import { NeedReason } from '@/app/_ui/need-reason';
-import { Empty, PageHead, Reason } from '@/app/_ui/sheet';
+import { Empty, PageHead, Reason, Sheet } from '@/app/_ui/sheet';
 import { daysBetween } from '@/lib/domain/calendar/calendar-date';
 import { readWeek, type Due } from '@/lib/usecases/ground/read-week';
 
@@ -11,7 +11,7 @@ export const metadata: Metadata = { title: 'This week' };
 
 export default async function WeekPage({ params }: { params: Promise<{ society: string }> }) {
   const { society } = await params;
-  const { due, today, timeZone, units, holds } = await ask(readWeek, society);
+  const { due, lately, today, timeZone, units, holds } = await ask(readWeek, society);
   const items = due.map((one) => toItem(one, society, today, timeZone, units));
   const counted = [
     'Nothing wants',
@@ -35,6 +35,19 @@ export default async function WeekPage({ params }: { params: Promise<{ society: 
           </Empty>
         )}
       </div>
+      {lately.length ? (
+        <Sheet title="Lately on your ground" wide>
+          <ul>
+            {lately.map(({ id, at, by, verb, what, season, bed }) => (
+              <li key={id}>
+                {by} {verb} {what}
+                {bed ? `, bed ${bed}` : ''}
+                {season ? `, ${season}` : ''} <span className="soft small">{whenWords(at, timeZone)}</span>
+              </li>
+            ))}
+          </ul>
+        </Sheet>
+      ) : null}
     </>
   );
 }

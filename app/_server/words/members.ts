@@ -4,7 +4,7 @@ import type { Words } from './shape';
 export const membersWords: Words<MembersRefusal> = {
   'sign-in-wrong': () => 'That address and password do not go together. Try again, or ask for a new password below.',
   'too-many-attempts': ({ minutes }) =>
-    `Too many attempts. Wait ${minutes} minutes, then try again, or ask for a new password.`,
+    `Too many attempts. Wait ${minutes === 1 ? 'a minute' : `${minutes} minutes`}, then try again, or ask for a new password.`,
   'link-no-longer-good': () => 'This link has been used, has expired or was withdrawn. Ask for a new one.',
   'address-has-account': () =>
     'There is an account with this address. Give its password, and the two are joined; or use another address.',

@@ -15,6 +15,11 @@ export function canBook(viewer: Standing, holding: HoldingStanding): boolean {
   return holding.bookerMemberId === null || holding.bookerMemberId === viewer.memberId;
 }
 
+/** The holders beside somebody: equal rights mean that each learns what the other did. */
+export function othersOf(holding: HoldingStanding, memberId: string): string[] {
+  return holding.memberIds.filter((id) => id !== memberId);
+}
+
 /** Whether the viewer sees the holding's notes, yields and store: its holders only, not even the committee. */
 export function canSeePrivateRecords(viewer: Standing, holding: HoldingStanding | null): boolean {
   return holding?.memberIds.includes(viewer.memberId) ?? false;

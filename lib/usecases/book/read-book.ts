@@ -2,10 +2,16 @@ import 'server-only';
 import { z } from 'zod';
 import { bookPageRows, readBookPage } from '@/lib/data/book';
 import { membersOn } from '@/lib/data/member';
-import { isCalendarDate } from '@/lib/domain/calendar/calendar-date';
+import { addDays, type CalendarDate, isCalendarDate } from '@/lib/domain/calendar/calendar-date';
 import { canReadCommitteePapers } from '@/lib/domain/policy/standing';
+import { instantIn } from '@/lib/platform/clock';
 import { query } from '../operation';
 
+const aWord = z
+  .string()
+  .max(60)
+  .optional()
+  .transform((text) => text || null);
 const aDay = z
   .string()
   .optional()
@@ -16,11 +22,8 @@ export const readBook = query({
   name: 'read-book',
   allow: canReadCommitteePapers,
   input: z.object({
-    thing: z
-      .string()
-      .max(60)
-      .optional()
-      .transform((text) => text || null),
+    thing: aWord,
+    verb: aWord,
     member: z
       .uuid()
       .nullish()
@@ -30,9 +33,22 @@ export const readBook = query({
     to: aDay,
     page: z.coerce.number().int().min(0).max(100_000).catch(0),
   }),
-  read: async ({ db, scope, today }, { member, ...filter }) => {
-    const page = await readBookPage(db, scope, { ...filter, memberId: member });
+  read: async ({ db, scope, today }, { member, from, to, ...filter }) => {
+    // Days are the society's own.
+    const midnight = (day: CalendarDate) => instantIn(scope.timeZone, `${day}T00:00`);
+    const page = await readBookPage(db, scope, {
+      ...filter,
+      memberId: member,
+      from: from && midnight(from),
+      before: to && midnight(addDays(to, 1)),
+    });
     const members = (await membersOn(db, scope, today)).map(({ id, name }) => ({ id, name }));
-    return { ...page, members, page: filter.page, pages: Math.ceil(page.count / bookPageRows) };
+    return {
+      ...page,
+      members,
+      timeZone: scope.timeZone,
+      page: filter.page,
+      pages: Math.ceil(page.count / bookPageRows),
+    };
   },
 });

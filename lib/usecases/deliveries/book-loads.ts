@@ -4,14 +4,15 @@ import type { Db } from '@/lib/data/db';
 import { type DeliveryRecord, lockDelivery, setUnloadOffer } from '@/lib/data/delivery';
 import { type HoldingOnDay, holdingById, holdingsOn } from '@/lib/data/holding';
 import { settingsOn } from '@/lib/data/setting';
-import { canBook } from '@/lib/domain/policy/holding';
+import { canBook, othersOf } from '@/lib/domain/policy/holding';
 import { canEnter, canRunSociety } from '@/lib/domain/policy/standing';
 import { mayTake } from '@/lib/domain/delivery/steps';
 import { bookInput, typeInInput, unloadInput, withdrawInput } from '@/lib/schemas/deliveries/delivery';
 import { type HoldingNeed, needsByHolding, seasonServed } from '../ground/holding-need';
 import { mutation, type WriteContext } from '../operation';
 import { NotFound, type Refusal, Refused, refuse } from '../refusal';
-import { takeStep, tell } from './open-delivery';
+import { tell } from '../tell';
+import { takeStep } from './open-delivery';
 import { wallIn } from '@/lib/platform/clock';
 
 /** A delivery that takes bookings at this very instant. Bookings share the lock; closing waits for them, and they for it. */
@@ -89,7 +90,7 @@ function toBooking(holdingId: string, asked: number, need: HoldingNeed, beds: re
 }
 
 function noteBooking(
-  { scope, note }: WriteContext,
+  { note }: WriteContext,
   holding: HoldingOnDay,
   bookingId: string,
   before: { asked: number; withdrawn: boolean } | null,
@@ -100,20 +101,19 @@ function noteBooking(
     verb: before && !before.withdrawn ? 'changed' : 'booked',
     thing: 'booking',
     thingId: bookingId,
-    ...(holding.memberIds.includes(scope.memberId) ? {} : { forHoldingId: holding.id }),
+    forHoldingId: holding.id,
     before: before && !before.withdrawn ? { asked: before.asked } : null,
     after: { asked, need },
   });
 }
 
 // Holders have equal rights, so each learns what the other does.
-async function tellOtherHolders({ tx, scope }: WriteContext, holding: HoldingOnDay, body: string): Promise<void> {
+async function tellOtherHolders(context: WriteContext, holding: HoldingOnDay, body: string): Promise<void> {
   await tell(
-    tx,
-    scope,
-    holding.memberIds.filter((id) => id !== scope.memberId),
+    context,
+    othersOf(holding, context.scope.memberId),
     'a booking for your ground',
-    `${body} ${scope.memberName} entered it; you can change it until booking closes.`,
+    `${body} ${context.scope.memberName} entered it; you can change it until booking closes.`,
   );
 }
 
@@ -134,7 +134,7 @@ export const withdrawBooking = mutation({
       verb: 'withdrawn',
       thing: 'booking',
       thingId: booking.id,
-      ...(holding.memberIds.includes(scope.memberId) ? {} : { forHoldingId: holdingId }),
+      forHoldingId: holdingId,
       before: { asked: booking.asked },
     });
     await tellOtherHolders(context, holding, `The booking of your holding for “${delivery.name}” is withdrawn.`);

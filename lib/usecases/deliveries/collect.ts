@@ -2,11 +2,13 @@ import 'server-only';
 import { bookingById, type BookingRecord, createCollection, giveUpRest, lastTick } from '@/lib/data/booking';
 import { type DeliveryRecord, moveDelivery } from '@/lib/data/delivery';
 import { type HoldingOnDay, holdingById } from '@/lib/data/holding';
+import { othersOf } from '@/lib/domain/policy/holding';
 import { canEnter, canRunSociety, canTickOffForOthers } from '@/lib/domain/policy/standing';
 import { beyondInput, giveUpInput, tickInput, undoTickInput } from '@/lib/schemas/deliveries/delivery';
 import { mutation, type WriteContext } from '../operation';
 import { NotFound, refuse } from '../refusal';
-import { takeStep, tell, tellBookers } from './open-delivery';
+import { tell } from '../tell';
+import { takeStep, tellBookers } from './open-delivery';
 import { reshare } from './share-out';
 
 type AtHeap = { delivery: DeliveryRecord; booking: BookingRecord; holding: HoldingOnDay };
@@ -24,10 +26,6 @@ async function atHeap(context: WriteContext, deliveryId: string, bookingId: stri
   if (!canTickOffForOthers(scope) && !holding.memberIds.includes(scope.memberId)) throw new NotFound();
   if (delivery.state === 'shared') await moveDelivery(tx, scope, deliveryId, { state: 'collecting' });
   return { delivery, booking, holding };
-}
-
-function forWhom({ scope }: WriteContext, { holding }: AtHeap) {
-  return holding.memberIds.includes(scope.memberId) ? {} : { forHoldingId: holding.id };
 }
 
 /** Tick off loads at the heap: never more than the share, never more than the heap. */
@@ -84,7 +82,7 @@ async function collect(
     verb: what.beyond ? 'taken beyond share' : 'ticked off',
     thing: 'collection',
     thingId: id,
-    ...forWhom(context, found),
+    forHoldingId: found.holding.id,
     after: { loads: what.loads, ...(what.reason ? { reason: what.reason } : {}) },
   });
 }
@@ -115,7 +113,7 @@ export const undoTick = mutation({
       verb: 'tick undone',
       thing: 'collection',
       thingId: id,
-      ...forWhom(context, found),
+      forHoldingId: found.holding.id,
       before: { loads: tick.loads },
     });
     if (tick.beyond) await reshare(context, found.delivery, found.delivery.heapLoads ?? 0);
@@ -140,14 +138,13 @@ export const giveUp = mutation({
       verb: 'given up',
       thing: 'booking',
       thingId: bookingId,
-      ...forWhom(context, found),
+      forHoldingId: found.holding.id,
       before: { share: booking.share ?? 0 },
       after: { share: booking.collectedLoads },
     });
     await tell(
-      tx,
-      scope,
-      holding.memberIds.filter((id) => id !== scope.memberId),
+      context,
+      othersOf(holding, scope.memberId),
       'a share given up',
       `What was left of your share of “${delivery.name}” is given up: ${left} loads.`,
     );

@@ -1,14 +1,11 @@
 import 'server-only';
-import type { Tx } from '@/lib/data/db';
 import { type DeliveryRecord, lockDelivery } from '@/lib/data/delivery';
 import { bookingsOf } from '@/lib/data/booking';
 import { holdingsOn } from '@/lib/data/holding';
-import { queueMail } from '@/lib/data/mail';
-import { mailAddresses } from '@/lib/data/member-mail';
-import type { Scope } from '@/lib/data/scope';
 import { type DeliveryStep, mayTake } from '@/lib/domain/delivery/steps';
 import type { WriteContext } from '../operation';
 import { NotFound, refuse } from '../refusal';
+import { tell } from '../tell';
 
 type At = Pick<WriteContext, 'tx' | 'scope' | 'now'>;
 
@@ -36,25 +33,9 @@ export async function tellBookers(
   const booked = new Set((await bookingsOf(tx, scope, delivery.id)).map(({ holdingId }) => holdingId));
   const holdings = (await holdingsOn(tx, scope, today)).filter(({ id }) => booked.has(id));
   await tell(
-    tx,
-    scope,
+    context,
     holdings.flatMap(({ memberIds }) => memberIds),
     subject,
     body,
-  );
-}
-
-/** Queue one mail for each member who has an address. */
-export async function tell(
-  tx: Tx,
-  scope: Scope,
-  memberIds: readonly string[],
-  subject: string,
-  body: string,
-): Promise<void> {
-  const addresses = await mailAddresses(tx, scope, memberIds);
-  await queueMail(
-    tx,
-    addresses.map((to) => ({ to, subject: `${scope.societyName}: ${subject}`, body, societyId: scope.societyId })),
   );
 }

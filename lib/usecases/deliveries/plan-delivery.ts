@@ -28,7 +28,8 @@ import {
 } from '@/lib/schemas/deliveries/delivery';
 import { mutation, type WriteContext } from '../operation';
 import { NotFound, refuse } from '../refusal';
-import { takeStep, tell, tellBookers } from './open-delivery';
+import { tell } from '../tell';
+import { takeStep, tellBookers } from './open-delivery';
 import { everyMemberId } from './recipients';
 
 type Typed = Omit<z.output<typeof planDeliveryInput>, 'writeId'>;
@@ -124,8 +125,7 @@ export const openDelivery = mutation({
     await keepLot(tx, scope, deliveryId, { bytesHex, commitment });
     note({ verb: 'opened', thing: 'delivery', thingId: deliveryId, after: { commitment } });
     await tell(
-      tx,
-      scope,
+      context,
       await everyMemberId(tx, scope, context.today),
       `${delivery.name} is open for booking`,
       `Booking is open for “${delivery.name}”, about ${delivery.expectedLoads} barrow-loads. Sign in to see what your ground needs, and to book.`,

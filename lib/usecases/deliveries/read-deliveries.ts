@@ -194,9 +194,7 @@ export const readGateList = query({
       society: scope.societyName,
       today,
       runs: canRunSociety(scope),
-      members: (await membersOn(db, scope, today))
-        .filter(({ leftOn }) => !leftOn)
-        .map(({ id, name }) => ({ id, name })),
+      members: (await membersOn(db, scope, today)).filter(({ isHere }) => isHere).map(({ id, name }) => ({ id, name })),
       rows: holdings.map((holding) => ({
         holding,
         need: needs.get(holding.id)?.loads ?? 0,

@@ -6,5 +6,5 @@ import type { CalendarDate } from '@/lib/domain/calendar/calendar-date';
 
 /** Everybody who is in the society. */
 export async function everyMemberId(db: Db, scope: Scope, day: CalendarDate): Promise<string[]> {
-  return (await membersOn(db, scope, day)).filter(({ leftOn }) => leftOn === null).map(({ id }) => id);
+  return (await membersOn(db, scope, day)).filter(({ isHere }) => isHere).map(({ id }) => id);
 }

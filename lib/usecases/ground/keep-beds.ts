@@ -9,6 +9,7 @@ import { mutation, type WriteContext } from '../operation';
 import { refuse } from '../refusal';
 import { bedsOnGround, checkPlace, readLengths } from './measure';
 import { openBed, openPlot, type OpenPlot } from './open-bed';
+import { tellHolders } from './tell-holders';
 
 /** Draw one bed, or several alike one after another, by size and position. */
 export const addBeds = mutation({
@@ -48,9 +49,10 @@ export const addBeds = mutation({
         verb: 'added',
         thing: 'bed',
         thingId: id,
-        ...forHolding(context, open),
+        forHoldingId: open.holding?.id ?? null,
         after: { name: names[at] ?? '', ...beds[at] },
       });
+    await tellHolders(context, open);
     return { bedIds: ids };
   },
 });
@@ -108,10 +110,11 @@ export const changeBed = mutation({
       verb: 'changed',
       thing: 'bed',
       thingId: bedId,
-      ...forHolding(context, open),
+      forHoldingId: open.holding?.id ?? null,
       before,
       after: { name: input.name, ...footprint },
     });
+    await tellHolders(context, open);
     return { bedId };
   },
 });
@@ -130,10 +133,11 @@ export const retireBed = mutation({
       verb: 'retired',
       thing: 'bed',
       thingId: bedId,
-      ...forHolding(context, open),
+      forHoldingId: open.holding?.id ?? null,
       before: { name: open.bed.name },
       after: { from },
     });
+    await tellHolders(context, open);
     return { plotId: open.plot.id };
   },
 });
@@ -165,10 +169,11 @@ export const splitBed = mutation({
       verb: 'split',
       thing: 'bed',
       thingId: open.bed.id,
-      ...forHolding(context, open),
+      forHoldingId: open.holding?.id ?? null,
       before: { name: open.bed.name },
       after: { into: ids, from },
     });
+    await tellHolders(context, open);
     return { bedIds: ids };
   },
 });
@@ -199,10 +204,11 @@ export const joinBeds = mutation({
       verb: 'joined',
       thing: 'bed',
       thingId: bedId,
-      ...forHolding(context, open),
+      forHoldingId: open.holding?.id ?? null,
       before: { beds: [open.bed.name, other.bed.name] },
       after: { name: input.name, from },
     });
+    await tellHolders(context, open);
     return { bedId };
   },
 });
@@ -218,12 +224,4 @@ async function replaceBed(
   const [id = ''] = await createBeds(tx, scope, [{ ...bed, plotId: plot.id, frameId: plot.frameId, fromOn: from }]);
   await noteBedLineage(tx, scope, oldIds, id, from);
   return id;
-}
-
-/** Whom a change was for, when somebody else made it. */
-export function forHolding(
-  { scope }: Pick<WriteContext, 'scope'>,
-  { holding }: Pick<OpenPlot, 'holding'>,
-): { forHoldingId?: string } {
-  return holding && !holding.memberIds.includes(scope.memberId) ? { forHoldingId: holding.id } : {};
 }

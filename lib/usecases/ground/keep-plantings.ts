@@ -16,8 +16,8 @@ import {
 } from '@/lib/schemas/ground/planting';
 import { mutation } from '../operation';
 import { NotFound, refuse } from '../refusal';
-import { forHolding } from './keep-beds';
 import { openBed, openPlot } from './open-bed';
+import { tellHolders } from './tell-holders';
 import { cropOrBare, partOf, seasonsFor } from './place-planting';
 
 /** Record what stands, stood or is to stand on a bed or part of it; or correct an earlier record, which is kept. */
@@ -55,16 +55,18 @@ export const recordPlanting = mutation({
     const facts = (one: { cropKey: string; firstSeason: number; footprint: object }) => ({
       crop: one.cropKey,
       season: one.firstSeason,
+      bed: open.bed.name,
       ...one.footprint,
     });
     note({
       verb: before ? 'corrected' : 'recorded',
       thing: 'planting',
       thingId: id,
-      ...forHolding(context, open),
+      forHoldingId: open.holding?.id ?? null,
       before: before && facts(before),
       after: facts(planting),
     });
+    await tellHolders(context, open);
     return { plantingId: id, bedId, firstSeason: seasons.firstSeason };
   },
 });
@@ -84,9 +86,10 @@ export const retirePlanting = mutation({
       verb: 'taken back',
       thing: 'planting',
       thingId: planting.id,
-      ...forHolding(context, open),
-      before: { crop: planting.cropKey, season: planting.firstSeason },
+      forHoldingId: open.holding?.id ?? null,
+      before: { crop: planting.cropKey, season: planting.firstSeason, bed: open.bed.name },
     });
+    await tellHolders(context, open);
     return { bedId: planting.bedId };
   },
 });
@@ -162,11 +165,12 @@ export const fillGrid = mutation({
         verb: before ? 'corrected' : 'recorded',
         thing: 'planting',
         thingId: ids[at] ?? null,
-        ...forHolding(context, open),
+        forHoldingId: open.holding?.id ?? null,
         before: before && { crop: before.cropKey, season: before.firstSeason },
         after,
       });
     }
+    await tellHolders(context, open);
     return { recorded: filled.length };
   },
 });
@@ -199,9 +203,10 @@ export const logManuring = mutation({
       verb: 'manured',
       thing: 'bed',
       thingId: open.bed.id,
-      ...forHolding(context, open),
+      forHoldingId: open.holding?.id ?? null,
       after: { season, loads, ...footprint },
     });
+    await tellHolders(context, open);
     return { bedId: open.bed.id };
   },
 });
@@ -220,9 +225,10 @@ export const retireManuring = mutation({
       verb: 'manuring taken back',
       thing: 'bed',
       thingId: bedId,
-      ...forHolding(context, open),
+      forHoldingId: open.holding?.id ?? null,
       before: { season: row.season, loads: row.loads },
     });
+    await tellHolders(context, open);
     return { bedId };
   },
 });

@@ -1,15 +1,17 @@
 import 'server-only';
 import { z } from 'zod';
+import { changesByOthers } from '@/lib/data/audit';
 import { bedsStanding } from '@/lib/data/bed';
 import { bookingOfHolding } from '@/lib/data/booking';
 import { cropsOf } from '@/lib/data/crop';
 import { deliveriesOf } from '@/lib/data/delivery';
 import { type HoldingOnDay, holdingsOfMember } from '@/lib/data/holding';
 import { plantingsIn } from '@/lib/data/planting';
-import type { CalendarDate } from '@/lib/domain/calendar/calendar-date';
+import { addDays, type CalendarDate } from '@/lib/domain/calendar/calendar-date';
 import type { DeliveryState } from '@/lib/domain/delivery/steps';
 import { overlap } from '@/lib/domain/ground/footprint';
 import { canEnter, canRunSociety } from '@/lib/domain/policy/standing';
+import { instantIn } from '@/lib/platform/clock';
 import { needsForDelivery } from '../deliveries/book-loads';
 import { query, type ReadContext } from '../operation';
 import type { HoldingNeed } from './holding-need';
@@ -55,6 +57,7 @@ export const readWeek = query({
     const deliveries = await dueOfDeliveries(context, holdings);
     const ground = await dueOfGround(context, holdings);
     return {
+      lately: await changedLately(context, holdings),
       due: [...deliveries, ...ground],
       today,
       timeZone: scope.timeZone,
@@ -63,6 +66,31 @@ export const readWeek = query({
     };
   },
 });
+
+type Facts = { crop?: string; season?: number; bed?: string; name?: string; count?: number };
+
+/** What the other holders, or the secretary for them, changed on the viewer's ground in the last fortnight. */
+async function changedLately({ db, scope, today }: ReadContext, holdings: readonly HoldingOnDay[]) {
+  const since = instantIn(scope.timeZone, `${addDays(today, -13)}T00:00`);
+  const ids = holdings.map(({ id }) => id);
+  const [changes, crops] = await Promise.all([changesByOthers(db, scope, ids, since), cropsOf(db, scope)]);
+  return changes.map(({ id, at, by, thing, verb, before, after }) => {
+    const facts = (after ?? before ?? {}) as Facts;
+    return {
+      id,
+      at,
+      by,
+      verb,
+      what: facts.crop
+        ? (crops.get(facts.crop)?.name ?? 'bare ground')
+        : facts.count
+          ? `${facts.count} plantings`
+          : `${thing} ${facts.name ?? ''}`.trim(),
+      season: facts.season ?? null,
+      bed: facts.bed ?? null,
+    };
+  });
+}
 
 const steps: Partial<Record<DeliveryState, string>> = {
   planned: 'open it for booking',

@@ -3,6 +3,7 @@ import {
   changeMember as writeMember,
   createMembers,
   eraseMember as writeErased,
+  lockSecretaries,
   memberById,
   memberLeaves as writeLeaving,
   newestStart,
@@ -71,7 +72,7 @@ export const changeOwnDetails = mutation({
   },
 });
 
-/** A member leaves the society. Ground that only they hold must be given up first; its history stays. */
+/** A member leaves the society, today or on a day to come. Ground that only they hold must be given up first. */
 export const memberLeaves = mutation({
   name: 'member-leaves',
   allow: canRunSociety,
@@ -88,7 +89,8 @@ export const memberLeaves = mutation({
       refuse('still-holds-plots', {
         numbers: { plots: alone.flatMap(({ plots }) => plots.map(({ number }) => number)).join(', ') },
       });
-    if (member.roles.includes('secretary')) refuse('last-secretary');
+    const secretaries = await lockSecretaries(tx, scope);
+    if (secretaries.includes(memberId) && secretaries.length === 1) refuse('last-secretary');
     await writeLeaving(tx, scope, memberId, on);
     note({
       verb: 'left',
@@ -109,7 +111,7 @@ export const eraseMember = mutation({
   input: eraseMemberInput,
   write: async ({ tx, scope, today, now, note }, { memberId }) => {
     const member = await memberById(tx, scope, memberId, today);
-    if (!member?.leftOn || member.isErased) throw new NotFound();
+    if (!member || member.isHere || member.isErased) throw new NotFound();
     await writeErased(tx, scope, memberId, now);
     note({ verb: 'erased', thing: 'member', thingId: memberId, forMemberId: memberId });
     return { memberId };

@@ -5,12 +5,18 @@ import { canReadCommitteePapers, canRunSociety } from '@/lib/domain/policy/stand
 import { query } from '../operation';
 import { NotFound } from '../refusal';
 
-/** The members' list, for the committee. */
+/** The members' list, for the committee: all, or those whose name, address, telephone or plot holds what was typed. */
 export const listMembers = query({
   name: 'list-members',
   allow: canReadCommitteePapers,
-  input: z.object({}),
-  read: ({ db, scope, today }) => membersOn(db, scope, today),
+  input: z.object({ q: z.string().max(100).optional().catch(undefined) }),
+  read: async ({ db, scope, today }, { q = '' }) => {
+    const typed = q.trim().toLowerCase();
+    const members = await membersOn(db, scope, today);
+    return members.filter(({ name, email, phone, plots }) =>
+      [name, email ?? '', phone ?? '', ...plots].some((text) => text.toLowerCase().includes(typed)),
+    );
+  },
 });
 
 /** One member with their contact details, for the secretary. */

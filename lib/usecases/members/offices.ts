@@ -15,7 +15,7 @@ export const setMemberRoles = mutation({
   write: async ({ tx, scope, today, note }, input) => {
     const secretaries = await lockSecretaries(tx, scope);
     const member = await memberById(tx, scope, input.memberId, today);
-    if (!member || member.leftOn) throw new NotFound();
+    if (!member?.isHere) throw new NotFound();
     const roles = offices.filter((office) => input[office as keyof typeof input]);
     if (!roles.includes('secretary') && secretaries.every((id) => id === member.id))
       refuse('last-secretary', { field: 'secretary' });
@@ -43,7 +43,7 @@ export const handOver = mutation({
     await lockSecretaries(tx, scope);
     const successor = await memberById(tx, scope, memberId, today);
     const present = await memberById(tx, scope, scope.memberId, today);
-    if (!successor || !present || successor.leftOn || successor.id === scope.memberId) throw new NotFound();
+    if (!successor || !present || !successor.isHere || successor.id === scope.memberId) throw new NotFound();
     if (!successor.hasAccount)
       refuse('successor-needs-account', { field: 'memberId', numbers: { name: successor.name } });
     await setRoles(tx, scope, successor.id, [...new Set<Role>([...successor.roles, 'secretary'])]);

@@ -1,7 +1,7 @@
 import 'server-only';
 import { changePasswordHash, passwordHashOf, raiseSessionVersion, societiesOf } from '@/lib/data/account';
 import { db, inTransaction } from '@/lib/data/db';
-import { now } from '@/lib/platform/clock';
+import { now, todayIn } from '@/lib/platform/clock';
 import { hashPassword, passwordMatches } from '@/lib/platform/secret';
 import type { SessionClaim } from '@/lib/platform/session';
 import { changePasswordInput } from '@/lib/schemas/members/account';
@@ -10,7 +10,7 @@ import { NotFound, type Outcome, refuse } from '../refusal';
 
 /** The societies of a session; none when it was signed out elsewhere. */
 export function mySocieties({ accountId, sessionVersion }: SessionClaim) {
-  return societiesOf(db(), accountId, sessionVersion);
+  return societiesOf(db(), accountId, sessionVersion, todayIn);
 }
 
 /** Change one's own password; every other device is signed out. */

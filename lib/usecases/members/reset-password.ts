@@ -9,15 +9,16 @@ import type { SessionClaim } from '@/lib/platform/session';
 import { forgotInput, resetInput } from '@/lib/schemas/members/account';
 import { settle, wordsOf } from '../operation';
 import { type Outcome, refuse } from '../refusal';
+import { mayMailReset } from './attempts';
 
 const hour = 3_600_000;
 
-/** Mail a link for a new password. The answer is the same whether or not the address is known. */
-export async function askForReset(raw: unknown): Promise<Outcome<null>> {
+/** Mail a link for a new password, a few an hour at most. The answer is the same whether or not the address is known. */
+export async function askForReset(raw: unknown, network: string): Promise<Outcome<null>> {
   const parsed = forgotInput.safeParse(raw);
   if (!parsed.success) return { ok: false, refusals: wordsOf(parsed.error) };
   const { email } = parsed.data;
-  const account = await accountByEmail(db(), email);
+  const account = (await mayMailReset(email, network)) ? await accountByEmail(db(), email) : null;
   if (account)
     await inTransaction(async (tx) => {
       const { token, tokenHash } = newToken();

@@ -17,7 +17,7 @@ import {
 import { brokenConstraint } from '@/lib/data/db';
 import { canRunSociety } from '@/lib/domain/policy/standing';
 import { changeHoldersInput, endTenancyInput, letPlotInput, nameBookerInput } from '@/lib/schemas/plots/plot';
-import { tell } from '../deliveries/open-delivery';
+import { tell } from '../tell';
 import { mutation, type WriteContext } from '../operation';
 import { NotFound, refuse } from '../refusal';
 
@@ -25,7 +25,7 @@ async function checkMembers({ tx, scope, today }: WriteContext, memberIds: reado
   if (memberIds.length === 0) refuse('no-holder-chosen', { field: 'memberIds' });
   for (const id of memberIds) {
     const member = await memberById(tx, scope, id, today);
-    if (!member || member.leftOn) throw new NotFound();
+    if (!member?.isHere) throw new NotFound();
   }
 }
 
@@ -57,8 +57,7 @@ export const letPlot = mutation({
       after: { number: plot.number, memberIds: [...memberIds], from },
     });
     await tell(
-      tx,
-      scope,
+      context,
       memberIds,
       `plot ${plot.number} is yours`,
       `Plot ${plot.number} is let to you from ${from}. Sign in to draw its beds; what stood on the ground before is there already.`,
@@ -113,7 +112,8 @@ export const nameBooker = mutation({
   name: 'name-booker',
   allow: canRunSociety,
   input: nameBookerInput,
-  write: async ({ tx, scope, today, note }, { holdingId, memberId }) => {
+  write: async (context, { holdingId, memberId }) => {
+    const { tx, scope, today, note } = context;
     const holding = await holdingById(tx, scope, holdingId, today);
     if (!holding) throw new NotFound();
     if (memberId && !holding.memberIds.includes(memberId)) refuse('booker-not-holder', { field: 'memberId' });
@@ -127,8 +127,7 @@ export const nameBooker = mutation({
       after: { memberId },
     });
     await tell(
-      tx,
-      scope,
+      context,
       holding.memberIds,
       'who books for your ground',
       memberId
@@ -162,8 +161,7 @@ export const changeHolders = mutation({
       after: { memberIds: [...memberIds], from },
     });
     await tell(
-      tx,
-      scope,
+      context,
       [...new Set([...holding.memberIds, ...memberIds])],
       'who holds your ground',
       `The holders of plot ${holding.plots.map(({ number }) => number).join(', ')} change from ${from}.`,

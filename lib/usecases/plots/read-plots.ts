@@ -65,7 +65,7 @@ export const readPlotForOffice = query({
       holding,
       today,
       units: scope.units,
-      members: members.filter(({ leftOn }) => !leftOn).map(({ id, name }) => ({ id, name })),
+      members: members.filter(({ isHere }) => isHere).map(({ id, name }) => ({ id, name })),
       others: others.filter(({ id }) => id !== plotId).map(({ id, number }) => ({ id, number })),
     };
   },

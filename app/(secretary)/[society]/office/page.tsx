@@ -22,7 +22,7 @@ const rooms = [
 export default async function OfficePage({ params }: { params: Promise<{ society: string }> }) {
   const { society } = await params;
   const members = await ask(listMembers, society);
-  const here = members.filter(({ leftOn }) => !leftOn);
+  const here = members.filter(({ isHere }) => isHere);
   return (
     <>
       <PageHead

@@ -1,6 +1,7 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
+import { roleName } from '@/app/_ui/role-name';
 import { SelectField, TextField } from '@/app/_ui/field';
 import { Empty, PageHead, Sheet } from '@/app/_ui/sheet';
 import { Table } from '@/app/_ui/table';
@@ -8,7 +9,7 @@ import { readBook } from '@/lib/usecases/book/read-book';
 
 export const metadata: Metadata = { title: 'The book of changes' };
 
-type Search = { thing?: string; member?: string; from?: string; to?: string; page?: string };
+type Search = { thing?: string; verb?: string; member?: string; from?: string; to?: string; page?: string };
 
 export default async function BookPage({
   params,
@@ -19,7 +20,7 @@ export default async function BookPage({
 }) {
   const { society } = await params;
   const search = await searchParams;
-  const { rows, count, things, members, page, pages } = await ask(readBook, society, search);
+  const { rows, count, things, verbs, members, page, pages, timeZone } = await ask(readBook, society, search);
   const pageLink = (to: number) => `?${new URLSearchParams({ ...search, page: String(to) })}`;
   return (
     <>
@@ -34,6 +35,14 @@ export default async function BookPage({
           empty="everything"
           value={search.thing ?? ''}
           choices={things.map((thing) => ({ value: thing, label: thing }))}
+          className="short-field"
+        />
+        <SelectField
+          name="verb"
+          label="What was done"
+          empty="anything"
+          value={search.verb ?? ''}
+          choices={verbs.map((verb) => ({ value: verb, label: verb }))}
           className="short-field"
         />
         <SelectField
@@ -65,11 +74,16 @@ export default async function BookPage({
         <Table
           caption="Changes"
           columns={[{ head: 'when' }, { head: 'who' }, { head: 'what' }, { head: 'before' }, { head: 'after' }]}
-          rows={rows.map(({ id, at, by, forMember, forPlots, verb, thing, before, after }) => ({
+          rows={rows.map(({ id, at, by, byRoles, forMember, forPlots, verb, thing, before, after }) => ({
             key: id,
             cells: [
-              at.toLocaleString('en-GB', { dateStyle: 'medium', timeStyle: 'short', timeZone: 'Europe/London' }),
-              [by, forMember ? `for ${forMember}` : '', forPlots ? `for plot ${forPlots}` : '']
+              at.toLocaleString('en-GB', { dateStyle: 'medium', timeStyle: 'short', timeZone }),
+              [
+                by,
+                ...byRoles.map(roleName),
+                forMember ? `for ${forMember}` : '',
+                forPlots ? `for plot ${forPlots}` : '',
+              ]
                 .filter(Boolean)
                 .join(', '),
               `${thing} ${verb}`,

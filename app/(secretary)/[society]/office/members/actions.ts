@@ -60,7 +60,7 @@ export async function leaveAction(slug: string, memberId: string, _: FormState, 
     slug,
     form,
     fixed: { memberId },
-    done: () => ({ message: 'They have left. The ground’s history stays.' }),
+    done: () => ({ message: 'Entered. The ground’s history stays.' }),
   });
 }
 

@@ -4,19 +4,27 @@ import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
 import { SelectField, TextField, TickField } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
-import { PageHead, Sheet } from '@/app/_ui/sheet';
+import { dayWords } from '@/app/_ui/delivery-words';
+import { Empty, PageHead, Sheet } from '@/app/_ui/sheet';
 import { Table } from '@/app/_ui/table';
 import { listMembers } from '@/lib/usecases/members/list-members';
 import { readStanding } from '@/lib/usecases/members/read-standing';
-import { roleName } from './_parts/role-name';
+import { roleName } from '@/app/_ui/role-name';
 import { addMemberAction, handOverAction } from './actions';
 
 export const metadata: Metadata = { title: 'Members' };
 
-export default async function MembersPage({ params }: { params: Promise<{ society: string }> }) {
+type Props = { params: Promise<{ society: string }>; searchParams: Promise<{ q?: string }> };
+
+export default async function MembersPage({ params, searchParams }: Props) {
   const { society } = await params;
-  const [members, { roles, member: me }] = await Promise.all([ask(listMembers, society), ask(readStanding, society)]);
-  const here = members.filter(({ leftOn }) => !leftOn);
+  const { q = '' } = await searchParams;
+  const [all, found, { roles, member: me }] = await Promise.all([
+    ask(listMembers, society),
+    ask(listMembers, society, { q }),
+    ask(readStanding, society),
+  ]);
+  const here = all.filter(({ isHere }) => isHere);
   const runs = roles.includes('secretary');
   return (
     <>
@@ -24,11 +32,18 @@ export default async function MembersPage({ params }: { params: Promise<{ societ
         title="Members"
         lead={`${here.length} members. Whoever cannot be mailed stands on the lists for the gate.`}
       />
-      <Sheet title="The list" flush>
+      <Sheet title={q ? `${found.length} of ${all.length}` : 'The list'} flush>
+        <form className="row" method="get" role="search" style={{ padding: '0.8rem 1rem 0' }}>
+          <TextField name="q" type="search" label="Find by name, plot, address or telephone" value={q} />
+          <button type="submit" className="button">
+            Find
+          </button>
+        </form>
+        {found.length ? null : <Empty>Nobody matches “{q}”. Try part of a name, or a plot number.</Empty>}
         <Table
           caption="Members"
           columns={[{ head: 'name' }, { head: 'plots' }, { head: 'account' }, { head: 'offices' }]}
-          rows={members.map(({ id, name, plots, hasAccount, email, roles: held, leftOn }) => ({
+          rows={found.map(({ id, name, plots, hasAccount, email, roles: held, leftOn, isHere }) => ({
             key: id,
             cells: [
               runs ? (
@@ -39,7 +54,13 @@ export default async function MembersPage({ params }: { params: Promise<{ societ
                 name
               ),
               plots.join(', ') || '–',
-              leftOn ? `left ${leftOn}` : hasAccount ? 'yes' : email ? 'not yet' : 'no, and no e-mail',
+              leftOn
+                ? `${isHere ? 'leaves' : 'left'} ${dayWords(leftOn)}`
+                : hasAccount
+                  ? 'yes'
+                  : email
+                    ? 'not yet'
+                    : 'no, and no e-mail',
               held.map(roleName).join(', ') || '–',
             ],
           }))}

@@ -11,7 +11,7 @@ export const metadata: Metadata = { title: 'Plan a delivery' };
 
 export default async function NewDeliveryPage({ params }: { params: Promise<{ society: string }> }) {
   const { society } = await params;
-  const members = (await ask(listMembers, society)).filter(({ leftOn }) => !leftOn);
+  const members = (await ask(listMembers, society)).filter(({ isHere }) => isHere);
   return (
     <>
       <PageHead title="Plan a delivery" lead="Nobody sees it before you open it for booking." />

@@ -3,10 +3,11 @@ import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
 import { NoteField, TextField, TickField } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
+import { dayWords } from '@/app/_ui/delivery-words';
 import { PageHead, Sheet } from '@/app/_ui/sheet';
 import type { Role } from '@/lib/domain/policy/standing';
 import { readMember } from '@/lib/usecases/members/list-members';
-import { roleName } from '../_parts/role-name';
+import { roleName } from '@/app/_ui/role-name';
 import { changeMemberAction, eraseAction, inviteAction, leaveAction, rolesAction, withdrawAction } from '../actions';
 
 const offices: Role[] = ['secretary', 'treasurer', 'chair', 'gate_helper'];
@@ -21,8 +22,8 @@ export default async function MemberPage({ params }: { params: Promise<{ society
         title={member.name}
         lead={
           member.leftOn
-            ? `Left on ${member.leftOn}.`
-            : `Since ${member.joinedOn}. ${member.plots.length ? `Plot ${member.plots.join(', ')}.` : 'Holds no plot.'}`
+            ? `${member.isHere ? 'Leaves' : 'Left'} on ${dayWords(member.leftOn)}.`
+            : `Since ${dayWords(member.joinedOn)}. ${member.plots.length ? `Plot ${member.plots.join(', ')}.` : 'Holds no plot.'}`
         }
       >
         <Link className="button" href={`/${society}/office/members`}>
@@ -69,15 +70,24 @@ export default async function MemberPage({ params }: { params: Promise<{ society
             </Form>
           </Sheet>
         )}
-        <Sheet title={member.leftOn ? 'Erase' : 'Leaving'}>
-          {member.leftOn ? (
+        <Sheet title={member.isHere ? 'Leaving' : 'Erase'}>
+          {member.isErased ? (
+            <p>Their name and contact details are gone.</p>
+          ) : !member.isHere ? (
             <Form action={eraseAction.bind(...bound)} writeId={randomUUID()} submit="Erase name and contact" danger>
               <p>Their name and contact details go. What stood on the ground, and the book, stay.</p>
               <TickField name="sure" label="Yes, erase them" />
             </Form>
+          ) : member.leftOn ? (
+            <p>Until that day they come in as before, and hold what they hold. Then their name can be erased.</p>
           ) : (
             <Form action={leaveAction.bind(...bound)} writeId={randomUUID()} submit="They leave" danger>
-              <TextField name="on" type="date" label="From" />
+              <TextField
+                name="on"
+                type="date"
+                label="From"
+                hint="Today, or a day to come. They come in until then; offices end at once."
+              />
               <TickField name="sure" label="Yes, they leave the society" />
             </Form>
           )}
