@@ -10,6 +10,10 @@ const slug =
     .toLowerCase()
     .replaceAll(/[^a-z0-9]+/g, '-')
     .replaceAll(/^-|-$/g, '') || 'society';
+if (await db().society.findFirst({ select: { id: true } })) {
+  console.error('This database holds a society already, so none was made.');
+  process.exit(1);
+}
 const now = new Date();
 const society = await db().society.create({ data: { slug, name } });
 const joinedOn = new Date(dayIn('Europe/London', now));

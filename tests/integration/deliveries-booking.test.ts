@@ -84,7 +84,15 @@ describe('changing a delivery that is open', () => {
     expect(await changed({ densityGPerL: '450' })).toEqual([]);
     await done(bookLoads.run(holder.caller, once({ deliveryId, holdingId, asked: '2', beds: [] })));
     expect(await changed({ densityGPerL: '500' })).toEqual(['booked-already']);
+    const mails = () =>
+      db().mailMessage.count({ where: { toAddress: 'ivy@example.org', subject: { contains: 'changed' } } });
+    const before = await mails();
     expect(await changed({ densityGPerL: '450', dropPoint: 'by the tap' })).toEqual([]);
+    expect(await mails()).toBe(before + 1);
+    expect(await changed({ densityGPerL: '450', dropPoint: 'by the tap', supplier: 'a farm' })).toEqual([]);
+    expect(await mails()).toBe(before + 1);
+    expect(await changed({ densityGPerL: '450', capLoads: '1' })).toEqual(['booked-above-cap']);
+    expect(await changed({ densityGPerL: '450', capLoads: '2' })).toEqual([]);
   });
 });
 
@@ -115,7 +123,7 @@ describe('typing paper bookings in', () => {
 });
 
 describe('putting off and calling off', () => {
-  it('keeps bookings, tells who booked, and lets the gate note into neither mail nor book', async () => {
+  it('keeps bookings, tells everybody, and lets the gate note into neither mail nor book', async () => {
     const deliveryId = await openOne();
     await done(bookLoads.run(holder.caller, once({ deliveryId, holdingId, asked: '2', beds: [] })));
     await done(offerToUnload.run(holder.caller, once({ deliveryId, offers: 'yes' })));
@@ -128,6 +136,9 @@ describe('putting off and calling off', () => {
     await done(callOffDelivery.run(caller, once({ deliveryId, sure: 'yes' })));
     const mails = await db().mailMessage.findMany({ where: { societyId: society.id, toAddress: 'ivy@example.org' } });
     expect(mails.filter(({ subject }) => /put off|called off/.test(subject))).toHaveLength(2);
+    const { email } = await db().member.findUniqueOrThrow({ where: { id: society.secretary.id } });
+    const others = await db().mailMessage.findMany({ where: { toAddress: email ?? '' } });
+    expect(others.filter(({ subject }) => /put off|called off/.test(subject))).toHaveLength(2);
     const book = await db().auditRow.findMany({ where: { societyId: society.id } });
     expect(JSON.stringify([mails, book])).not.toContain('padlock');
     expect(await db().creditEntry.count({ where: { deliveryId } })).toBe(0);

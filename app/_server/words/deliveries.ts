@@ -19,6 +19,8 @@ export const deliveriesWords: Words<DeliveriesRefusal> = {
   'booked-already': () =>
     'Loads are booked already, with needs worked out for this material and density. Leave both as they were, or call this delivery off and plan another.',
   'above-cap': ({ cap }) => `The society’s limit for this delivery is ${cap} loads a holding. Ask for ${cap} or fewer.`,
+  'booked-above-cap': ({ most }) =>
+    `Somebody asks for ${most} loads already. Give a limit of ${most} or more, or leave it empty; the share-out keeps to everybody’s needs first.`,
   'asks-nothing': () => 'Ask for at least one load, or withdraw the booking.',
   'material-unknown': () => 'Choose a material from the list.',
   'density-out-of-range': ({ least, most }) => `Give a density from ${least} to ${most} grams a litre.`,

@@ -17,7 +17,7 @@ import { materialOf } from '@/lib/domain/catalogue/materials';
 import { canRunSociety } from '@/lib/domain/policy/standing';
 import { loadsIn } from '@/lib/domain/quantity/load';
 import { commitmentOf } from '@/lib/domain/sharing/lot';
-import { instantIn } from '@/lib/platform/clock';
+import { instantIn, wallIn } from '@/lib/platform/clock';
 import { drawLotBytes } from '@/lib/platform/secret';
 import {
   callOffInput,
@@ -88,7 +88,7 @@ export const changeDelivery = mutation({
   write: async (context, { writeId: _, deliveryId, ...typed }) => {
     const before = await takeStep(context, deliveryId, 'change');
     const facts = await factsOf(context, typed);
-    await refuseOtherLoad(context, before, facts);
+    if (before.state === 'open') await checkAgainstBookings(context, before, facts);
     // Once it is open, the rules it was opened with stay.
     const kept =
       before.state === 'open' ? { ...facts, barrowLitres: before.barrowLitres, rateGPerM2: before.rateGPerM2 } : facts;
@@ -100,15 +100,36 @@ export const changeDelivery = mutation({
       before: { expectedLoads: before.expectedLoads, closesAt: before.closesAt.toISOString() },
       after: forBook(kept),
     });
+    if (before.state === 'open') await tellOfChange(context, before, kept);
     return { deliveryId };
   },
 });
 
-// A booking carries the need worked out when it was made; another material or density would make that need untrue.
-async function refuseOtherLoad({ tx, scope }: WriteContext, before: DeliveryRecord, facts: DeliveryFacts) {
+// A booking carries the need worked out when it was made, which another material or density would make untrue; and
+// what was asked within the limit of its day stays asked.
+async function checkAgainstBookings({ tx, scope }: WriteContext, before: DeliveryRecord, facts: DeliveryFacts) {
+  const bookings = await bookingsOf(tx, scope, before.id);
   const changed = (['materialKey', 'densityGPerL'] as const).find((key) => facts[key] !== before[key]);
-  if (!changed || before.state === 'planned') return;
-  if ((await bookingsOf(tx, scope, before.id)).length) refuse('booked-already', { field: changed });
+  if (changed && bookings.length) refuse('booked-already', { field: changed });
+  const most = Math.max(0, ...bookings.map(({ asked }) => asked));
+  if (facts.capLoads !== null && facts.capLoads < most)
+    refuse('booked-above-cap', { field: 'capLoads', numbers: { most } });
+}
+
+// What somebody planned their week by.
+async function tellOfChange(context: WriteContext, before: DeliveryRecord, now: DeliveryFacts): Promise<void> {
+  const at = (instant: Date) => wallIn(context.scope.timeZone, instant).replace('T', ' ');
+  const changes = [
+    now.arrivesOn !== before.arrivesOn && `it comes on ${now.arrivesOn}`,
+    now.collectByOn !== before.collectByOn && `it is to be collected by ${now.collectByOn}`,
+    now.closesAt.getTime() !== before.closesAt.getTime() && `booking closes on ${at(now.closesAt)}`,
+    now.expectedLoads !== before.expectedLoads && `about ${now.expectedLoads} barrow-loads are expected`,
+    now.priceMinor !== before.priceMinor && `it costs ${(now.priceMinor / 100).toFixed(2)} in all`,
+    now.dropPoint !== before.dropPoint && `it is tipped at: ${now.dropPoint ?? 'a place to be named'}`,
+  ].filter((change) => change !== false);
+  if (changes.length === 0) return;
+  const body = `“${now.name}” has changed: ${changes.join('; ')}. Your booking stands; you can change it until booking closes.`;
+  await tellBookers(context, before, `${now.name} has changed`, body);
 }
 
 /** Open booking: the lot is drawn and its hash published; all members with an address are told. */
@@ -151,7 +172,13 @@ export const closeDelivery = mutation({
   },
 });
 
-/** Put a delivery off: bookings stand, and all who booked are told. */
+// Nobody was told of a delivery that was only planned.
+async function tellEverybody(context: WriteContext, { state }: DeliveryRecord, subject: string, body: string) {
+  if (state !== 'planned')
+    await tell(context, await everyMemberId(context.tx, context.scope, context.today), subject, body);
+}
+
+/** Put a delivery off: bookings stand, and everybody who knows of it is told. */
 export const postponeDelivery = mutation({
   name: 'postpone-delivery',
   allow: canRunSociety,
@@ -171,17 +198,17 @@ export const postponeDelivery = mutation({
       before: { arrivesOn: before.arrivesOn, collectByOn: before.collectByOn },
       after: { arrivesOn, collectByOn },
     });
-    await tellBookers(
+    await tellEverybody(
       context,
       before,
       `${before.name} is put off`,
-      `“${before.name}” now comes on ${arrivesOn}; collect by ${collectByOn}. Your booking stands.`,
+      `“${before.name}” now comes on ${arrivesOn}; collect by ${collectByOn}. Bookings stand.`,
     );
     return { deliveryId };
   },
 });
 
-/** Call a delivery off before anything was collected: credits stay untouched, and all who booked are told. */
+/** Call a delivery off before anything was collected: credits stay untouched, and everybody who knows of it is told. */
 export const callOffDelivery = mutation({
   name: 'call-off-delivery',
   allow: canRunSociety,
@@ -190,7 +217,7 @@ export const callOffDelivery = mutation({
     const before = await takeStep(context, deliveryId, 'call-off');
     await moveDelivery(context.tx, context.scope, deliveryId, { state: 'called_off' });
     context.note({ verb: 'called off', thing: 'delivery', thingId: deliveryId, before: { state: before.state } });
-    await tellBookers(
+    await tellEverybody(
       context,
       before,
       `${before.name} is called off`,

@@ -4,6 +4,7 @@ export type DeliveriesRefusal =
   | 'booking-closed'
   | 'booked-already'
   | 'above-cap'
+  | 'booked-above-cap'
   | 'asks-nothing'
   | 'material-unknown'
   | 'density-out-of-range'

@@ -14,4 +14,5 @@ export type MembersRefusal =
   | 'leaves-before-start'
   | 'password-wrong'
   | 'setting-out-of-range'
-  | 'setting-in-the-past';
+  | 'setting-in-the-past'
+  | 'season-window-inside-out';

@@ -1,7 +1,7 @@
 import 'server-only';
 import { z } from 'zod';
 import { appendSetting, settingHistory, settingsOn } from '@/lib/data/setting';
-import { isAllowed, settings, type SettingKey } from '@/lib/domain/catalogue/settings';
+import { isAllowed, settings, type SettingKey, type SettingValues } from '@/lib/domain/catalogue/settings';
 import { canEnter, canRunSociety } from '@/lib/domain/policy/standing';
 import { changeSettingInput } from '@/lib/schemas/settings/change-setting';
 import { mutation, query } from '../operation';
@@ -27,6 +27,10 @@ export const changeSetting = mutation({
   write: async ({ tx, scope, today, now, note }, { key, value, from }) => {
     const typed = valueOf(key, value);
     if (from < today) refuse('setting-in-the-past', { field: 'from' });
+    const values: SettingValues = { ...(await settingsOn(tx, scope, from)), [key]: typed };
+    const { seasonFrom, seasonTo } = values;
+    if (seasonFrom > seasonTo)
+      refuse('season-window-inside-out', { field: 'value', numbers: { seasonFrom, seasonTo } });
     await appendSetting(tx, scope, { key, value: typed, from, at: now });
     note({ verb: 'set', thing: 'setting', thingId: null, after: { key, value: typed, from } });
     return { key };
