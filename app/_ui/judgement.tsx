@@ -28,7 +28,7 @@ function sentence(finding: WordedFinding, areaCm2: number): string {
     return `No record for ${list(finding.missing)} on ${share} of this ground: ${years(finding.missing.length)} missing.`;
   const { cause, clearYears, breakYears, yearsShort, hostGroup, cropName } = finding;
   const stood = `${share} of this stands on ${cropName ?? cause.cropKey} of ${cause.season}`;
-  if (finding.code === 'edge-only') return `${stood}: edge only, so it counts as kept.`;
+  if (finding.code === 'edge-only') return `${stood}: edge only, which does not count against the break.`;
   const had = clearYears === 0 ? 'no clear year' : `${years(clearYears)} clear`;
   return `${stood}: ${had} of the ${breakYears} that ${hostGroupName(hostGroup).toLowerCase()} should have, ${years(yearsShort)} short.`;
 }

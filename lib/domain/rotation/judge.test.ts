@@ -93,6 +93,14 @@ describe('ground, not labels', () => {
     expect(findings[0]?.code).toBe('edge-only');
   });
 
+  it('leaves unknown seasons unknown under a mere edge', () => {
+    const edge = planting('a', 2025, footprint(0, 0, 200, 20));
+    const { verdict, findings, areas } = judge({ proposal: onions(2026), history: [edge], settings });
+    expect(verdict).toBe('not-known');
+    expect(areas.shortCm2).toBe(0);
+    expect(findings.map(({ code }) => code).toSorted()).toEqual(['edge-only', 'not-known', 'not-known']);
+  });
+
   it('does not call a narrow row an edge of itself', () => {
     const row = footprint(0, 0, 20, 400);
     expect(judge({ proposal: onions(2026, row), history: [planting('a', 2025)], settings }).verdict).toBe('short');

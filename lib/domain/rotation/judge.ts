@@ -56,7 +56,7 @@ type JudgedCell = { cell: Footprint; cause: Cause | null; missing: readonly Seas
  *
  * Method: the footprint is cut along the edges of everything that stood there. On each cell the latest planting of each
  * host group is compared with the break; a break of 3 allows 2022 then 2026. Ground is kept only when every season of
- * the break is on record there. Short beats not known. Marked ground that is a mere edge counts as kept. Judged against
+ * the break is on record there. Short beats not known. Marked ground that is a mere edge does not fall short. Judged against
  * earlier seasons only: two crops of one group in one season are one occupation, common practice.
  *
  * @param proposal   footprint in its frame [cm]; no host groups: outside the rotation
@@ -136,9 +136,9 @@ function latestHost(here: readonly RecordedPlanting[], hostGroup: string, season
   return hosts.sort((a, b) => b.season - a.season || (a.planting.id < b.planting.id ? -1 : 1)).slice(0, 1);
 }
 
-// An edge counts as kept, whatever else is unknown there: beds wander when they are dug.
+// An edge is no reason to fall short, since beds wander when they are dug; but unknown seasons stay unknown under it.
 function verdictOf({ cause, missing }: JudgedCell, isShort: boolean): Verdict {
-  if (cause) return isShort ? 'short' : 'kept';
+  if (cause && isShort) return 'short';
   return missing.length ? 'not-known' : 'kept';
 }
 
@@ -157,16 +157,15 @@ function summary(pieces: readonly (JudgedCell & { verdict: Verdict })[], season:
 
 function findingsOf(pieces: readonly (JudgedCell & { verdict: Verdict })[], season: Season): Finding[] {
   const found = new Map<string, Finding>();
+  const add = (key: string, finding: Finding, cell: Footprint) =>
+    found.set(key, { ...finding, areaCm2: (found.get(key)?.areaCm2 ?? 0) + areaCm2(cell) });
   for (const { cell, cause, missing, verdict } of pieces) {
-    const finding = cause
-      ? hostFinding(cause, verdict, season)
-      : missing.length
-        ? { code: 'not-known' as const, missing, areaCm2: 0 }
-        : null;
-    if (!finding) continue;
-    const key = cause ? `${finding.code} ${cause.hostGroup} ${cause.planting.id}` : `not-known ${missing.join(' ')}`;
-    const before = found.get(key)?.areaCm2 ?? 0;
-    found.set(key, { ...finding, areaCm2: before + areaCm2(cell) });
+    if (cause) {
+      const finding = hostFinding(cause, verdict, season);
+      add(`${finding.code} ${cause.hostGroup} ${cause.planting.id}`, finding, cell);
+    }
+    if (verdict === 'not-known')
+      add(`not-known ${missing.join(' ')}`, { code: 'not-known', missing, areaCm2: 0 }, cell);
   }
   return [...found.entries()]
     .sort(([a, x], [b, y]) => y.areaCm2 - x.areaCm2 || (a < b ? -1 : 1))
