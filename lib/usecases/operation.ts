@@ -27,21 +27,24 @@ type WriteInput = { writeId: string };
  * One mutation, one path: parse, scope, authorise, claim the write's id, decide and write in one transaction
  * with its audit rows. A refusal or a failure rolls all of it back, the claimed id included.
  */
-export function mutation<Schema extends z.ZodType<WriteInput>, Reply extends Json>(
+export function mutation<Schema extends z.ZodType<WriteInput>, Reply extends Json, Shown = Reply>(
   definition: Common & {
     readonly input: Schema;
     readonly isolation?: Isolation;
     readonly write: (context: WriteContext, input: z.output<Schema>) => Promise<Reply>;
+    /** What the caller is shown, where that must not be kept: the kept reply holds the id of a link, and not the link. */
+    readonly show?: (reply: Reply) => Shown;
   },
 ) {
-  async function run(caller: Caller, raw: unknown): Promise<Outcome<Reply>> {
+  const show = definition.show ?? ((reply: Reply) => reply as unknown as Shown);
+  async function run(caller: Caller, raw: unknown): Promise<Outcome<Shown>> {
     const parsed = definition.input.safeParse(raw);
     const scope = await enter(caller, definition.allow);
     if (!parsed.success) return { ok: false, refusals: wordsOf(parsed.error) };
     const instant = now();
     const today = dayIn(scope.timeZone, instant);
-    return settle(() =>
-      inTransaction(async (tx) => {
+    return settle(async () => {
+      const reply = await inTransaction(async (tx) => {
         const claim = await claimWrite(tx, scope, parsed.data.writeId, definition.name);
         if (claim === 'foreign') refuse('write-id-used');
         if (claim !== 'first') return claim.reply as Reply;
@@ -52,8 +55,9 @@ export function mutation<Schema extends z.ZodType<WriteInput>, Reply extends Jso
         await writeAudit(tx, scope, parsed.data.writeId, instant, changes);
         await keepReply(tx, scope, parsed.data.writeId, reply);
         return reply;
-      }, definition.isolation),
-    );
+      }, definition.isolation);
+      return show(reply);
+    });
   }
   return { kind: 'mutation' as const, name: definition.name, run };
 }

@@ -1,74 +1,96 @@
 import pg from 'pg';
+import { afterAll } from 'vitest';
 import type { Caller } from '@/lib/usecases/operation';
 import { NotFound } from '@/lib/usecases/refusal';
+import type { Operation } from './row';
 
-/** Anything that a person can do or ask. */
-export type Operation = {
-  readonly kind: 'mutation' | 'query';
-  readonly name: string;
-  readonly run: (caller: Caller, raw: unknown) => Promise<unknown>;
-};
+export type Answer = { readonly is: 'not found' | 'refused' | 'done'; readonly text: string };
 
-/** Who may do it, beside the secretary, and with what input of this society. */
-export type Row = {
-  readonly operation: Operation;
-  readonly input: (ids: Ids) => object;
-  /** Members of the society who must be turned away as if it were not there. */
-  readonly deny: readonly ('member' | 'neighbour' | 'treasurer' | 'gate_helper')[];
-};
-
-/** The ids of the society under test that inputs name. */
-export type Ids = Readonly<
-  Record<
-    | 'siteId'
-    | 'plotId'
-    | 'otherPlotId'
-    | 'bedId'
-    | 'otherBedId'
-    | 'plantingId'
-    | 'workId'
-    | 'holdingId'
-    | 'memberId'
-    | 'leftMemberId'
-    | 'deliveryId'
-    | 'sharedId'
-    | 'bookingId',
-    string
-  >
->;
-
-/** How an operation answers somebody: not found, refused in words, or done. */
-export async function answerTo(
-  operation: Operation,
-  caller: Caller,
-  input: object,
-): Promise<'not found' | 'refused' | 'done'> {
+/** How an operation answers somebody, and everything that it says, in lower case. */
+export async function answerTo(operation: Operation, caller: Caller, input: object): Promise<Answer> {
   try {
     const outcome = (await operation.run(caller, input)) as { ok?: boolean } | null;
-    return operation.kind === 'mutation' && outcome?.ok === false ? 'refused' : 'done';
+    const refused = operation.kind === 'mutation' && outcome?.ok === false;
+    return { is: refused ? 'refused' : 'done', text: textOf(outcome) };
   } catch (error) {
-    if (error instanceof NotFound) return 'not found';
+    if (error instanceof NotFound) return { is: 'not found', text: '' };
     throw error;
   }
 }
 
+// A map or a set says what is in it; JSON alone would hide that.
+function textOf(value: unknown): string {
+  const text = JSON.stringify(value, (_, one) => {
+    if (one instanceof Map || one instanceof Set) return [...one];
+    return typeof one === 'bigint' ? String(one) : one;
+  });
+  return (text ?? '').toLowerCase();
+}
+
+const client = new pg.Client({ connectionString: process.env.DATABASE_URL });
+const connected = client.connect();
+afterAll(() => client.end());
+
+async function ask<T extends pg.QueryResultRow>(sql: string, values: unknown[] = []): Promise<T[]> {
+  await connected;
+  return (await client.query<T>(sql, values)).rows;
+}
+
+const ownTables = `SELECT table_name AS name FROM information_schema.columns
+  WHERE table_schema = 'public' AND column_name = 'societyId' AND table_name NOT LIKE '\\_%' ORDER BY 1`;
+const allTables = `SELECT tablename AS name FROM pg_tables WHERE schemaname = 'public' AND tablename NOT LIKE '\\_%' ORDER BY 1`;
+
+async function tables(sql: string): Promise<string[]> {
+  return (await ask<{ name: string }>(sql)).map(({ name }) => name);
+}
+
 /** A fingerprint of every row in the database, to show that nothing was touched. */
 export async function fingerprint(): Promise<string> {
-  const client = new pg.Client({ connectionString: process.env.DATABASE_URL });
-  await client.connect();
-  try {
-    const { rows: tables } = await client.query<{ name: string }>(
-      `SELECT tablename AS name FROM pg_tables WHERE schemaname = 'public' AND tablename NOT LIKE '\\_%' ORDER BY 1`,
-    );
-    const sums: string[] = [];
-    for (const { name } of tables) {
-      const { rows } = await client.query<{ sum: string }>(
-        `SELECT coalesce(md5(string_agg(t::text, '|' ORDER BY t::text)), '') AS sum FROM "${name}" t`,
-      );
-      sums.push(`${name} ${rows[0]?.sum}`);
-    }
-    return sums.join('\n');
-  } finally {
-    await client.end();
-  }
+  return sumsOf((await tables(allTables)).map((name) => [name, `"${name}" t`]));
+}
+
+/** A fingerprint of one society's rows and its members' accounts. */
+export async function fingerprintOf(societyId: string): Promise<string> {
+  return sumsOf(await placesOf(societyId));
+}
+
+/** Every row of a society and its members' accounts as text, in lower case. */
+export async function writtenIn(societyId: string, only?: readonly string[]): Promise<string> {
+  const places = (await placesOf(societyId)).filter(([name]) => only?.includes(name) ?? true);
+  const one = ([, from]: Place) => `SELECT t::text AS row FROM ${from}`;
+  const rows = await ask<{ row: string }>(places.map(one).join(' UNION ALL '));
+  return rows.map(({ row }) => row.toLowerCase()).join('\n');
+}
+
+/** The ids of a society's rows, each with the table it stands in. */
+export async function idsIn(societyId: string): Promise<ReadonlyMap<string, string>> {
+  const keyed =
+    await tables(`SELECT c.table_name AS name FROM information_schema.columns c JOIN (${ownTables}) o ON o.name = c.table_name
+    WHERE c.table_schema = 'public' AND c.column_name = 'id'`);
+  const rows = await ask<{ id: string; name: string }>(
+    keyed
+      .map((name) => `SELECT "id"::text, '${name}' AS name FROM "${name}" WHERE "societyId" = $1`)
+      .join(' UNION ALL '),
+    [societyId],
+  );
+  return new Map([[societyId, 'Society'], ...rows.map(({ id, name }) => [id, name] as const)]);
+}
+
+type Place = readonly [name: string, from: string];
+
+async function placesOf(societyId: string): Promise<Place[]> {
+  if (!/^[0-9a-f-]{36}$/.test(societyId)) throw new Error(`no id of a society: ${societyId}`);
+  const own = (await tables(ownTables)).map((name): Place => [name, `"${name}" t WHERE "societyId" = '${societyId}'`]);
+  const accounts = `"Account" t WHERE "id" IN (SELECT "accountId" FROM "Member" WHERE "societyId" = '${societyId}')`;
+  return [...own, ['Society', `"Society" t WHERE "id" = '${societyId}'`], ['Account', accounts]];
+}
+
+async function sumsOf(places: readonly Place[]): Promise<string> {
+  const one = ([name, from]: Place) =>
+    `SELECT '${name}' AS name, md5(string_agg(t::text, '|' ORDER BY t::text)) AS sum FROM ${from}`;
+  const rows = await ask<{ name: string; sum: string | null }>(places.map(one).join(' UNION ALL '));
+  return rows
+    .map(({ name, sum }) => `${name} ${sum}`)
+    .sort()
+    .join('\n');
 }

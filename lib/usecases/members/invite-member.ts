@@ -9,12 +9,13 @@ import { canRunSociety } from '@/lib/domain/policy/standing';
 import { env } from '@/lib/platform/env';
 import { sha256Hex } from '@/lib/platform/secret';
 import { memberInput } from '@/lib/schemas/members/member';
-import { type Caller, mutation, type WriteContext } from '../operation';
-import { NotFound, type Outcome, refuse } from '../refusal';
+import { mutation, type WriteContext } from '../operation';
+import { NotFound, refuse } from '../refusal';
 
 const fortnight = 14 * 24 * 3_600_000;
 
-const makeInvitation = mutation({
+/** Invite a member by a link that works once, within a fortnight. It is shown once, and mailed where there is an address. */
+export const inviteMember = mutation({
   name: 'invite-member',
   allow: canRunSociety,
   input: memberInput,
@@ -25,16 +26,8 @@ const makeInvitation = mutation({
     if (member.leftOn) refuse('member-has-left');
     return { invitationId: await invite(context, member) };
   },
+  show: ({ invitationId }) => ({ link: linkOf(invitationId) }),
 });
-
-/** Invite a member by a link that works once, within a fortnight. It is shown once, and mailed where there is an address. */
-export const inviteMember = {
-  ...makeInvitation,
-  run: async (caller: Caller, raw: unknown): Promise<Outcome<{ link: string }>> => {
-    const outcome = await makeInvitation.run(caller, raw);
-    return outcome.ok ? { ok: true, value: { link: linkOf(outcome.value.invitationId) } } : outcome;
-  },
-};
 
 /** Withdraw a member's unused link. */
 export const withdrawInvitation = mutation({

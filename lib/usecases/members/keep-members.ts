@@ -17,11 +17,12 @@ import {
   eraseMemberInput,
   memberLeavesInput,
 } from '@/lib/schemas/members/member';
-import { type Caller, mutation } from '../operation';
-import { NotFound, type Outcome, refuse } from '../refusal';
+import { mutation } from '../operation';
+import { NotFound, refuse } from '../refusal';
 import { invite, linkOf } from './invite-member';
 
-const makeMember = mutation({
+/** Add a person to the society, with or without an account to come. */
+export const addMember = mutation({
   name: 'add-member',
   allow: canRunSociety,
   input: addMemberInput,
@@ -32,18 +33,8 @@ const makeMember = mutation({
     note({ verb: 'added', thing: 'member', thingId: id, forMemberId: id });
     return { memberId: id, invitationId: wanted ? await invite(context, { id, name, email }) : null };
   },
+  show: ({ memberId, invitationId }) => ({ memberId, link: invitationId && linkOf(invitationId) }),
 });
-
-/** Add a person to the society, with or without an account to come. */
-export const addMember = {
-  ...makeMember,
-  run: async (caller: Caller, raw: unknown): Promise<Outcome<{ memberId: string; link: string | null }>> => {
-    const outcome = await makeMember.run(caller, raw);
-    if (!outcome.ok) return outcome;
-    const { memberId, invitationId } = outcome.value;
-    return { ok: true, value: { memberId, link: invitationId && linkOf(invitationId) } };
-  },
-};
 
 /** Change a member's name or how they are reached. The book notes which, never what. */
 export const changeMember = mutation({

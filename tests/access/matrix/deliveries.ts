@@ -19,65 +19,70 @@ import {
 import { settleDelivery } from '@/lib/usecases/deliveries/settle-delivery';
 import { confirmShareOut, measureHeap, previewShareOut } from '@/lib/usecases/deliveries/share-out';
 import { deliveryFacts, once } from '../../fixtures/society';
-import type { Row } from '../deny';
-
-const others = ['neighbour', 'treasurer', 'gate_helper'] as const;
-const all = ['member', ...others] as const;
+import { atTheHeap, everybody, gate, keepers, type Row, secretary } from '../row';
 
 export const deliveries: readonly Row[] = [
-  { operation: listDeliveries, input: () => ({}), deny: [] },
-  { operation: readDelivery, input: ({ deliveryId }) => ({ deliveryId }), deny: [] },
-  { operation: readQueue, input: ({ sharedId }) => ({ deliveryId: sharedId }), deny: [] },
-  { operation: readCredits, input: () => ({}), deny: [] },
-  { operation: readCollecting, input: ({ sharedId }) => ({ deliveryId: sharedId }), deny: [] },
-  { operation: readGateList, input: ({ deliveryId }) => ({ deliveryId }), deny: ['member', 'neighbour', 'treasurer'] },
-  { operation: planDelivery, input: () => once(deliveryFacts()), deny: all },
-  { operation: changeDelivery, input: ({ deliveryId }) => once({ deliveryId, ...deliveryFacts() }), deny: all },
-  { operation: openDelivery, input: ({ deliveryId }) => once({ deliveryId }), deny: all },
-  { operation: closeDelivery, input: ({ deliveryId }) => once({ deliveryId }), deny: all },
+  { operation: listDeliveries, input: () => ({}), allow: everybody },
+  { operation: readDelivery, input: ({ openId }) => ({ deliveryId: openId }), allow: everybody },
+  { operation: readQueue, input: ({ sharedId }) => ({ deliveryId: sharedId }), allow: everybody },
+  { operation: readCredits, input: () => ({}), allow: everybody },
+  { operation: readCollecting, input: ({ sharedId }) => ({ deliveryId: sharedId }), allow: everybody },
+  { operation: readGateList, input: ({ openId }) => ({ deliveryId: openId }), allow: gate },
+  { operation: planDelivery, input: () => once(deliveryFacts()), allow: secretary },
+  {
+    operation: changeDelivery,
+    input: ({ plannedId }) => once({ deliveryId: plannedId, ...deliveryFacts() }),
+    allow: secretary,
+  },
+  { operation: openDelivery, input: ({ plannedId }) => once({ deliveryId: plannedId }), allow: secretary },
+  { operation: closeDelivery, input: ({ openId }) => once({ deliveryId: openId }), allow: secretary },
   {
     operation: postponeDelivery,
-    input: ({ deliveryId }) => {
+    input: ({ openId }) => {
       const { arrivesOn, collectByOn, closesAt } = deliveryFacts();
-      return once({ deliveryId, arrivesOn, collectByOn, closesAt });
+      return once({ deliveryId: openId, arrivesOn, collectByOn, closesAt });
     },
-    deny: all,
+    allow: secretary,
   },
-  { operation: callOffDelivery, input: ({ deliveryId }) => once({ deliveryId, sure: 'yes' }), deny: all },
+  { operation: callOffDelivery, input: ({ openId }) => once({ deliveryId: openId, sure: 'yes' }), allow: secretary },
   {
     operation: bookLoads,
-    input: ({ deliveryId, holdingId }) => once({ deliveryId, holdingId, asked: '2', beds: [] }),
-    deny: others,
+    input: ({ openId, holdingId, bedId }) => once({ deliveryId: openId, holdingId, asked: '2', beds: [bedId] }),
+    allow: keepers,
   },
-  { operation: withdrawBooking, input: ({ deliveryId, holdingId }) => once({ deliveryId, holdingId }), deny: others },
+  {
+    operation: withdrawBooking,
+    input: ({ openId, holdingId }) => once({ deliveryId: openId, holdingId }),
+    allow: keepers,
+  },
   {
     operation: typeInBookings,
-    input: ({ deliveryId, holdingId }) => once({ deliveryId, rows: [{ holdingId, asked: '2' }] }),
-    deny: all,
+    input: ({ openId, holdingId }) => once({ deliveryId: openId, rows: [{ holdingId, asked: '2' }] }),
+    allow: secretary,
   },
-  { operation: offerToUnload, input: ({ deliveryId }) => once({ deliveryId, offers: 'yes' }), deny: [] },
-  { operation: measureHeap, input: ({ sharedId }) => once({ deliveryId: sharedId, loads: '9' }), deny: all },
-  { operation: previewShareOut, input: ({ sharedId }) => once({ deliveryId: sharedId }), deny: all },
-  { operation: confirmShareOut, input: ({ sharedId }) => once({ deliveryId: sharedId }), deny: all },
+  { operation: offerToUnload, input: ({ openId }) => once({ deliveryId: openId, offers: 'yes' }), allow: everybody },
+  { operation: measureHeap, input: ({ closedId }) => once({ deliveryId: closedId, loads: '9' }), allow: secretary },
+  { operation: previewShareOut, input: ({ closedId }) => once({ deliveryId: closedId }), allow: secretary },
+  { operation: confirmShareOut, input: ({ tippedId }) => once({ deliveryId: tippedId }), allow: secretary },
   {
     operation: tickOff,
     input: ({ sharedId, bookingId }) => once({ deliveryId: sharedId, bookingId, loads: '1' }),
-    deny: ['neighbour', 'treasurer'],
+    allow: atTheHeap,
   },
   {
     operation: undoTick,
     input: ({ sharedId, bookingId }) => once({ deliveryId: sharedId, bookingId }),
-    deny: ['neighbour', 'treasurer'],
+    allow: atTheHeap,
   },
   {
     operation: giveUp,
     input: ({ sharedId, bookingId }) => once({ deliveryId: sharedId, bookingId }),
-    deny: ['neighbour', 'treasurer'],
+    allow: atTheHeap,
   },
   {
     operation: enterBeyond,
     input: ({ sharedId, bookingId }) => once({ deliveryId: sharedId, bookingId, loads: '1', reason: 'r' }),
-    deny: all,
+    allow: secretary,
   },
-  { operation: settleDelivery, input: ({ sharedId }) => once({ deliveryId: sharedId }), deny: all },
+  { operation: settleDelivery, input: ({ collectedId }) => once({ deliveryId: collectedId }), allow: secretary },
 ];

@@ -19,95 +19,99 @@ import { changeHolders, endTenancy, letPlot, nameBooker } from '@/lib/usecases/p
 import { listPlots, readPlotForOffice } from '@/lib/usecases/plots/read-plots';
 import { readSite } from '@/lib/usecases/site/read-site';
 import { once } from '../../fixtures/society';
-import type { Row } from '../deny';
+import { committee, everybody, keepers, type Row, secretary } from '../row';
 
-// A neighbour is a member who holds other ground.
-const others = ['neighbour', 'treasurer', 'gate_helper'] as const;
-const all = ['member', ...others] as const;
 const from = '2026-11-01';
 
 export const ground: readonly Row[] = [
-  { operation: readWeek, input: () => ({}), deny: [] },
-  { operation: readGround, input: ({ holdingId }) => ({ holdingId }), deny: others },
-  { operation: readGrid, input: ({ plotId }) => ({ plotId }), deny: others },
-  { operation: readPlot, input: ({ plotId }) => ({ plotId }), deny: others },
-  { operation: readBed, input: ({ bedId }) => ({ bedId }), deny: others },
-  { operation: judgePlanting, input: ({ bedId }) => ({ bedId, cropKey: 'onion', season: '2027' }), deny: others },
+  { operation: readWeek, input: () => ({}), allow: everybody },
+  { operation: readGround, input: ({ holdingId }) => ({ holdingId }), allow: keepers },
+  { operation: readGrid, input: ({ plotId }) => ({ plotId }), allow: keepers },
+  { operation: readPlot, input: ({ plotId }) => ({ plotId }), allow: keepers },
+  { operation: readBed, input: ({ bedId }) => ({ bedId }), allow: keepers },
+  { operation: judgePlanting, input: ({ bedId }) => ({ bedId, cropKey: 'onion', season: '2027' }), allow: keepers },
   {
     operation: addBeds,
     input: ({ plotId }) => once({ plotId, name: 'new', count: '1', width: '1 m', length: '1 m', x: '1 m', y: '18 m' }),
-    deny: others,
+    allow: keepers,
   },
   {
     operation: changeBed,
     input: ({ bedId }) => once({ bedId, name: 'x', width: '6 m', length: '2 m', x: '0.6 m', y: '0.6 m' }),
-    deny: others,
+    allow: keepers,
   },
   {
     operation: splitBed,
     input: ({ bedId }) => once({ bedId, across: 'length', at: '1 m', firstName: 'a', secondName: 'b', from }),
-    deny: others,
+    allow: keepers,
   },
   {
     operation: joinBeds,
-    input: ({ bedId, otherBedId }) => once({ bedId, otherId: otherBedId, name: 'ab', from }),
-    deny: others,
+    input: ({ bedId, nextBedId }) => once({ bedId, otherId: nextBedId, name: 'ab', from }),
+    allow: keepers,
   },
-  { operation: retireBed, input: ({ bedId }) => once({ bedId, from }), deny: others },
-  { operation: recordPlanting, input: ({ bedId }) => once({ bedId, cropKey: 'leek', season: '2025' }), deny: others },
-  { operation: retirePlanting, input: ({ plantingId }) => once({ plantingId }), deny: others },
+  { operation: retireBed, input: ({ bedId }) => once({ bedId, from }), allow: keepers },
+  { operation: recordPlanting, input: ({ bedId }) => once({ bedId, cropKey: 'leek', season: '2025' }), allow: keepers },
+  { operation: retirePlanting, input: ({ plantingId }) => once({ plantingId }), allow: keepers },
   {
     operation: fillGrid,
     input: ({ plotId, bedId }) => once({ plotId, cells: [{ bedId, season: 2023, cropKey: 'kale' }] }),
-    deny: others,
+    allow: keepers,
   },
   {
     operation: lookAtPlantings,
     input: ({ plotId }) => ({ plotId, table: 'bed,crop,season\n1,leek,2022' }),
-    deny: others,
+    allow: keepers,
   },
   {
     operation: importPlantings,
-    input: ({ plotId }) => once({ plotId, table: 'bed,crop,season\n1,leek,2022' }),
-    deny: others,
+    input: ({ plotId, bedName }) => once({ plotId, table: `bed,crop,season\n${bedName},leek,2022` }),
+    allow: keepers,
   },
-  { operation: logManuring, input: ({ bedId }) => once({ bedId, season: '2026' }), deny: others },
-  { operation: retireManuring, input: ({ bedId, workId }) => once({ bedId, workId }), deny: others },
-  { operation: listCrops, input: () => ({}), deny: [] },
+  { operation: logManuring, input: ({ bedId }) => once({ bedId, season: '2026' }), allow: keepers },
+  { operation: retireManuring, input: ({ bedId, workId }) => once({ bedId, workId }), allow: keepers },
+  { operation: listCrops, input: () => ({}), allow: everybody },
   {
     operation: saveCrop,
     input: () => once({ name: 'Skirret', family: 'Apiaceae', cropGroup: 'roots', life: 'perennial' }),
-    deny: all,
+    allow: secretary,
   },
-  { operation: readSite, input: () => ({}), deny: [] },
-  { operation: listPlots, input: () => ({}), deny: ['member', 'neighbour', 'gate_helper'] },
-  { operation: readPlotForOffice, input: ({ plotId }) => ({ plotId }), deny: all },
-  { operation: addSite, input: () => once({ name: 'Another site' }), deny: all },
-  { operation: addPlot, input: ({ siteId }) => once({ siteId, number: 'Z9', rods: '5' }), deny: all },
-  { operation: lookAtPlots, input: ({ siteId }) => ({ siteId, table: 'plot,rods\nZ1,5' }), deny: all },
-  { operation: importPlots, input: ({ siteId }) => once({ siteId, table: 'plot,rods\nZ1,5', from }), deny: all },
+  { operation: readSite, input: ({ siteId }) => ({ siteId }), allow: everybody },
+  { operation: listPlots, input: () => ({}), allow: committee },
+  { operation: readPlotForOffice, input: ({ plotId }) => ({ plotId }), allow: secretary },
+  { operation: addSite, input: () => once({ name: 'Another site' }), allow: secretary },
+  { operation: addPlot, input: ({ siteId }) => once({ siteId, number: 'Z9', rods: '5' }), allow: secretary },
+  { operation: lookAtPlots, input: ({ siteId }) => ({ siteId, table: 'plot,rods\nZ1,5' }), allow: secretary },
+  { operation: importPlots, input: ({ siteId }) => once({ siteId, table: 'plot,rods\nZ1,5', from }), allow: secretary },
   {
     operation: drawPlot,
     input: ({ plotId }) => once({ plotId, east: '200 m', south: '0 m', width: '9 m', length: '21 m' }),
-    deny: all,
+    allow: secretary,
   },
   {
     operation: halvePlot,
-    input: ({ otherPlotId }) =>
-      once({ plotId: otherPlotId, across: 'length', at: '10 m', firstNumber: 'Ya', secondNumber: 'Yb', from }),
-    deny: all,
+    input: ({ plotId }) => once({ plotId, across: 'length', at: '10 m', firstNumber: 'Ya', secondNumber: 'Yb', from }),
+    allow: secretary,
   },
   {
     operation: joinPlots,
-    input: ({ plotId, otherPlotId }) => once({ plotId, otherId: otherPlotId, number: 'XY', from }),
-    deny: all,
+    input: ({ plotId, sparePlotId }) => once({ plotId, otherId: sparePlotId, number: 'XY', from }),
+    allow: secretary,
   },
-  { operation: letPlot, input: ({ plotId, memberId }) => once({ plotId, memberIds: memberId, from }), deny: all },
-  { operation: endTenancy, input: ({ plotId }) => once({ plotId, from, sure: 'yes' }), deny: all },
-  { operation: nameBooker, input: ({ holdingId, memberId }) => once({ holdingId, memberId }), deny: all },
+  {
+    operation: letPlot,
+    input: ({ sparePlotId, holderId }) => once({ plotId: sparePlotId, memberIds: holderId, from }),
+    allow: secretary,
+  },
+  { operation: endTenancy, input: ({ plotId }) => once({ plotId, from, sure: 'yes' }), allow: secretary },
+  {
+    operation: nameBooker,
+    input: ({ holdingId, holderId }) => once({ holdingId, memberId: holderId }),
+    allow: secretary,
+  },
   {
     operation: changeHolders,
-    input: ({ holdingId, memberId }) => once({ holdingId, memberIds: memberId, from }),
-    deny: all,
+    input: ({ holdingId, holderId, spareMemberId }) => once({ holdingId, memberIds: [holderId, spareMemberId], from }),
+    allow: secretary,
   },
 ];

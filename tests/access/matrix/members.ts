@@ -12,33 +12,44 @@ import { handOver, setMemberRoles } from '@/lib/usecases/members/offices';
 import { readStanding } from '@/lib/usecases/members/read-standing';
 import { changeSetting, readSettings } from '@/lib/usecases/settings/settings';
 import { once } from '../../fixtures/society';
-import type { Row } from '../deny';
+import { committee, everybody, type Row, secretary } from '../row';
 
-const all = ['member', 'treasurer', 'gate_helper'] as const;
 const day = '2026-06-01';
 
 export const members: readonly Row[] = [
-  { operation: readStanding, input: () => ({}), deny: [] },
-  { operation: listMembers, input: () => ({}), deny: ['member', 'gate_helper'] },
-  { operation: readMember, input: ({ memberId }) => ({ memberId }), deny: all },
-  { operation: readBook, input: () => ({}), deny: ['member', 'gate_helper'] },
-  { operation: readSettings, input: () => ({}), deny: [] },
-  { operation: changeSetting, input: () => once({ key: 'barrowLitres', value: '90', from: '2199-01-01' }), deny: all },
-  { operation: addMember, input: () => once({ name: 'Somebody', email: '', phone: '', postal: '' }), deny: all },
+  { operation: readStanding, input: () => ({}), allow: everybody },
+  { operation: listMembers, input: () => ({}), allow: committee },
+  { operation: readMember, input: ({ holderId }) => ({ memberId: holderId }), allow: secretary },
+  { operation: readBook, input: ({ holderId }) => ({ member: holderId }), allow: committee, idIsFilter: true },
+  { operation: readSettings, input: () => ({}), allow: everybody },
+  {
+    operation: changeSetting,
+    input: () => once({ key: 'barrowLitres', value: '90', from: '2199-01-01' }),
+    allow: secretary,
+  },
+  { operation: addMember, input: () => once({ name: 'Somebody', email: '', phone: '', postal: '' }), allow: secretary },
   {
     operation: changeMember,
-    input: ({ memberId }) => once({ memberId, name: 'Another', email: '', phone: '', postal: '' }),
-    deny: all,
+    input: ({ holderId }) => once({ memberId: holderId, name: 'Another', email: '', phone: '', postal: '' }),
+    allow: secretary,
   },
   {
     operation: changeOwnDetails,
     input: () => once({ name: 'Me', email: '', phone: '', postal: '', units: 'metric' }),
-    deny: [],
+    allow: everybody,
   },
-  { operation: inviteMember, input: ({ leftMemberId }) => once({ memberId: leftMemberId }), deny: all },
-  { operation: withdrawInvitation, input: ({ leftMemberId }) => once({ memberId: leftMemberId }), deny: all },
-  { operation: memberLeaves, input: ({ memberId }) => once({ memberId, on: day, sure: 'yes' }), deny: all },
-  { operation: eraseMember, input: ({ leftMemberId }) => once({ memberId: leftMemberId, sure: 'yes' }), deny: all },
-  { operation: setMemberRoles, input: ({ memberId }) => once({ memberId, chair: 'yes' }), deny: all },
-  { operation: handOver, input: ({ memberId }) => once({ memberId, keep: 'yes' }), deny: all },
+  { operation: inviteMember, input: ({ noAccountId }) => once({ memberId: noAccountId }), allow: secretary },
+  { operation: withdrawInvitation, input: ({ invitedId }) => once({ memberId: invitedId }), allow: secretary },
+  {
+    operation: memberLeaves,
+    input: ({ spareMemberId }) => once({ memberId: spareMemberId, on: day, sure: 'yes' }),
+    allow: secretary,
+  },
+  {
+    operation: eraseMember,
+    input: ({ leftMemberId }) => once({ memberId: leftMemberId, sure: 'yes' }),
+    allow: secretary,
+  },
+  { operation: setMemberRoles, input: ({ holderId }) => once({ memberId: holderId, chair: 'yes' }), allow: secretary },
+  { operation: handOver, input: ({ holderId }) => once({ memberId: holderId, keep: 'yes' }), allow: secretary },
 ];
