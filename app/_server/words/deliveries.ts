@@ -22,6 +22,8 @@ export const deliveriesWords: Words<DeliveriesRefusal> = {
   'booked-above-cap': ({ most }) =>
     `Somebody asks for ${most} loads already. Give a limit of ${most} or more, or leave it empty; the share-out keeps to everybody’s needs first.`,
   'asks-nothing': () => 'Ask for at least one load, or withdraw the booking.',
+  'bed-not-there': () =>
+    'One of these beds is no longer on your ground. Open the page afresh and choose among those of today.',
   'material-unknown': () => 'Choose a material from the list.',
   'density-out-of-range': ({ least, most }) => `Give a density from ${least} to ${most} grams a litre.`,
   'days-out-of-order': () => 'Collecting must end on the day it arrives or later.',

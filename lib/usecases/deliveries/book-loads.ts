@@ -12,13 +12,13 @@ import { type HoldingNeed, needsByHolding, seasonServed } from '../ground/holdin
 import { mutation, type WriteContext } from '../operation';
 import { NotFound, type Refusal, Refused, refuse } from '../refusal';
 import { tell } from '../tell';
-import { takeStep } from './open-delivery';
+import { isHidden, takeStep } from './open-delivery';
 import { wallIn } from '@/lib/platform/clock';
 
 /** A delivery that takes bookings at this very instant. Bookings share the lock; closing waits for them, and they for it. */
 async function openForBooking({ tx, scope, now }: WriteContext, id: string): Promise<DeliveryRecord> {
   const delivery = await lockDelivery(tx, scope, id, now, 'share');
-  if (!delivery) throw new NotFound();
+  if (!delivery || isHidden(scope, delivery)) throw new NotFound();
   if (delivery.state === 'planned' || delivery.state === 'called_off')
     refuse('step-not-now', { numbers: { state: delivery.state } });
   if (!mayTake('book', delivery.state))
@@ -52,6 +52,9 @@ export const bookLoads = mutation({
     checkAsked(delivery, asked);
     const need = (await needsForDelivery(context, delivery, [holding])).get(holdingId);
     if (!need) throw new NotFound();
+    // A bed split or retired since the form was served, or one that was never theirs.
+    if (beds.some((bedId) => !need.lines.some(({ kind, id }) => kind === 'bed' && id === bedId)))
+      refuse('bed-not-there', { field: 'beds' });
     const before = await bookingOfHolding(tx, scope, deliveryId, holdingId);
     const bookingId = await saveBooking(tx, scope, deliveryId, toBooking(holdingId, asked, need, beds, false), now);
     noteBooking(context, holding, bookingId, before, asked, need.loads);

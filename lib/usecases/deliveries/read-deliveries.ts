@@ -15,12 +15,13 @@ import { query, type ReadContext } from '../operation';
 import { NotFound } from '../refusal';
 import { needsForDelivery } from './book-loads';
 import { asRecord, frozenClaims } from './claims';
+import { isHidden } from './open-delivery';
 
 const one = z.object({ deliveryId: z.uuid() });
 
 async function found({ db, scope, now }: ReadContext, deliveryId: string): Promise<DeliveryRecord> {
   const delivery = await deliveryById(db, scope, deliveryId, now);
-  if (!delivery || (delivery.state === 'planned' && !canRunSociety(scope))) throw new NotFound();
+  if (!delivery || isHidden(scope, delivery)) throw new NotFound();
   return delivery;
 }
 
@@ -35,9 +36,7 @@ export const listDeliveries = query({
   input: z.object({}),
   read: async ({ db, scope, now, today }) => {
     const mine = await holdingsOfMember(db, scope, scope.memberId, today);
-    const deliveries = (await deliveriesOf(db, scope, now)).filter(
-      ({ state }) => state !== 'planned' || canRunSociety(scope),
-    );
+    const deliveries = (await deliveriesOf(db, scope, now)).filter((delivery) => !isHidden(scope, delivery));
     const rows = await Promise.all(
       deliveries.map(async (delivery) => {
         const bookings = await Promise.all(mine.map(({ id }) => bookingOfHolding(db, scope, delivery.id, id)));

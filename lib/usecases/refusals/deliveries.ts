@@ -6,6 +6,7 @@ export type DeliveriesRefusal =
   | 'above-cap'
   | 'booked-above-cap'
   | 'asks-nothing'
+  | 'bed-not-there'
   | 'material-unknown'
   | 'density-out-of-range'
   | 'days-out-of-order'

@@ -14,6 +14,7 @@ import { cultivableCm2 } from '@/lib/domain/need/need-of';
 import { canEnter, canReadCommitteePapers, canRunSociety } from '@/lib/domain/policy/standing';
 import { type Compliance, complianceOfSeason } from '@/lib/domain/rotation/compliance';
 import { query, type ReadContext } from '../operation';
+import { NotFound } from '../refusal';
 import { type PlanBed, planOf, type Sight } from '../ground/plan-of';
 import { longestBreak, type NamedFinding, nameFindings, rotationSettings } from '../ground/rotation-settings';
 
@@ -43,7 +44,8 @@ export const readSite = query({
       cropsOf(db, scope),
       holdingsOfMember(db, scope, scope.memberId, today),
     ]);
-    const site = sites.find(({ id }) => id === siteId) ?? sites[0] ?? null;
+    const site = (siteId ? sites.find(({ id }) => id === siteId) : sites[0]) ?? null;
+    if (siteId && !site) throw new NotFound();
     const thisYear = Number(today.slice(0, 4));
     const season = asked ?? thisYear;
     if (!site)
