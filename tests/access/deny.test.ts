@@ -13,7 +13,7 @@ import type { Caller } from '@/lib/usecases/operation';
 import { done, makeMember, makeSociety, once } from '../fixtures/society';
 import { answerTo, fingerprint } from './answers';
 import { rows } from './matrix/rows';
-import { type Operation, people } from './row';
+import { type Ids, idsNamed, type Operation, people } from './row';
 import { fillSociety, type FilledSociety } from './society';
 
 let society: FilledSociety;
@@ -64,6 +64,22 @@ describe.each(rows.map((row) => [row.operation.name, row] as const))('%s', (_, {
   });
 });
 
+describe('a delivery that is only planned', () => {
+  const named = rows.filter(({ input }) =>
+    ['openId', 'sharedId'].some((key) => idsNamed(input).includes(key as keyof Ids)),
+  );
+
+  it.each(named.map((row) => [row.operation.name, row] as const))('is not there yet: %s', async (_, row) => {
+    const { plannedId, ...ids } = society.ids;
+    const input = row.input({ ...ids, plannedId, openId: plannedId, sharedId: plannedId });
+    for (const who of people.filter((one) => one !== 'secretary'))
+      expect({ who, ...(await answerTo(row.operation, society.callers[who], input)) }).toMatchObject({
+        who,
+        is: 'not found',
+      });
+  });
+});
+
 describe('a session', () => {
   it('of somebody who leaves later is good until the day', async () => {
     expect((await answerTo(readStanding, leavingLater, {})).is).toBe('done');
@@ -71,7 +87,8 @@ describe('a session', () => {
   });
 
   it('of nobody’s lists no society of ours', async () => {
-    for (const [who, caller] of Object.entries(nobodies))
+    const here = Object.entries(nobodies).filter(([, { slug }]) => slug === society.slug);
+    for (const [who, caller] of here)
       expect({ who, slugs: (await mySocieties(caller)).map(({ slug }) => slug) }).toEqual({
         who,
         slugs: expect.not.arrayContaining([society.slug]),
@@ -87,7 +104,7 @@ async function makeNobodies({ id, slug, callers }: FilledSociety): Promise<Recor
     const there = { societyId: elsewhere.id, name: 'The same', accountId: caller.accountId, joinedOn: new Date(0) };
     if (alsoElsewhere) await db().member.create({ data: there });
     await db().member.update({ where: { id: memberId }, data: { leftOn: toDbDay(today()) } });
-    await done(eraseMember.run(callers.secretary, once({ memberId })));
+    await done(eraseMember.run(callers.secretary, once({ memberId, sure: 'yes' })));
     return caller;
   };
   return {

@@ -1,0 +1,69 @@
+import type { Caller } from '@/lib/usecases/operation';
+
+/** Anything that a person can do or ask. */
+export type Operation = {
+  readonly kind: 'mutation' | 'query';
+  readonly name: string;
+  readonly run: (caller: Caller, raw: unknown) => Promise<unknown>;
+};
+
+/** Whoever stands in the society under test. A holder keeps the ground in question; a neighbour holds other ground. */
+export const people = ['secretary', 'chair', 'treasurer', 'gate_helper', 'holder', 'neighbour'] as const;
+export type Person = (typeof people)[number];
+
+export const everybody: readonly Person[] = people;
+export const secretary: readonly Person[] = ['secretary'];
+export const committee: readonly Person[] = ['secretary', 'chair', 'treasurer'];
+export const gate: readonly Person[] = ['secretary', 'gate_helper'];
+export const keepers: readonly Person[] = ['secretary', 'holder'];
+export const atTheHeap: readonly Person[] = ['secretary', 'gate_helper', 'holder'];
+
+/** What an operation is asked with, and who may: to everybody else it does not exist. */
+export type Row = {
+  readonly operation: Operation;
+  readonly input: (ids: Ids) => object;
+  readonly allow: readonly Person[];
+  /** The id only narrows a list: another society's narrows it to nothing. Elsewhere it is not found. */
+  readonly idIsFilter?: true;
+};
+
+/** The society under test: ids of its rows, each in the state that its name says, and one bed's name. */
+export type Ids = Readonly<
+  Record<
+    | 'siteId'
+    | 'plotId'
+    | 'sparePlotId'
+    | 'bedId'
+    | 'nextBedId'
+    | 'plantingId'
+    | 'workId'
+    | 'holdingId'
+    | 'holderId'
+    | 'spareMemberId'
+    | 'leftMemberId'
+    | 'noAccountId'
+    | 'invitedId'
+    | 'plannedId'
+    | 'openId'
+    | 'closedId'
+    | 'tippedId'
+    | 'sharedId'
+    | 'collectedId'
+    | 'bookingId'
+    | 'bedName',
+    string
+  >
+>;
+
+/** The ids that a row's input names. */
+export function idsNamed(input: Row['input']): (keyof Ids)[] {
+  const named = new Set<string>();
+  const noting = new Proxy({} as Ids, {
+    get: (_, key) => {
+      named.add(String(key));
+      return String(key);
+    },
+  });
+  input(noting);
+  return [...named].filter((key): key is keyof Ids => key.endsWith('Id'));
+}
