@@ -4,6 +4,7 @@ import type { Db } from '@/lib/data/db';
 import { type DeliveryRecord, lockDelivery, setUnloadOffer } from '@/lib/data/delivery';
 import { type HoldingOnDay, holdingById, holdingsOn } from '@/lib/data/holding';
 import { settingsOn } from '@/lib/data/setting';
+import { canSeeDelivery } from '@/lib/domain/policy/delivery';
 import { canBook, othersOf } from '@/lib/domain/policy/holding';
 import { canEnter, canRunSociety } from '@/lib/domain/policy/standing';
 import { mayTake } from '@/lib/domain/delivery/steps';
@@ -12,13 +13,13 @@ import { type HoldingNeed, needsByHolding, seasonServed } from '../ground/holdin
 import { mutation, type WriteContext } from '../operation';
 import { NotFound, type Refusal, Refused, refuse } from '../refusal';
 import { tell } from '../tell';
-import { isHidden, takeStep } from './open-delivery';
+import { takeStep } from './open-delivery';
 import { wallIn } from '@/lib/platform/clock';
 
 /** A delivery that takes bookings at this very instant. Bookings share the lock; closing waits for them, and they for it. */
 async function openForBooking({ tx, scope, now }: WriteContext, id: string): Promise<DeliveryRecord> {
   const delivery = await lockDelivery(tx, scope, id, now, 'share');
-  if (!delivery || isHidden(scope, delivery)) throw new NotFound();
+  if (!delivery || !canSeeDelivery(scope, delivery)) throw new NotFound();
   if (delivery.state === 'planned' || delivery.state === 'called_off')
     refuse('step-not-now', { numbers: { state: delivery.state } });
   if (!mayTake('book', delivery.state))

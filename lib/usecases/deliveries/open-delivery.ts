@@ -3,15 +3,10 @@ import { type DeliveryRecord, lockDelivery } from '@/lib/data/delivery';
 import { bookingsOf } from '@/lib/data/booking';
 import { holdingsOn } from '@/lib/data/holding';
 import { type DeliveryStep, mayTake } from '@/lib/domain/delivery/steps';
-import { canRunSociety, type Standing } from '@/lib/domain/policy/standing';
+import { canSeeDelivery } from '@/lib/domain/policy/delivery';
 import type { WriteContext } from '../operation';
 import { NotFound, refuse } from '../refusal';
 import { tell } from '../tell';
-
-/** Whether a delivery is not there for the viewer yet: what is only planned is the secretary's own affair. */
-export function isHidden(viewer: Standing, { state }: Pick<DeliveryRecord, 'state'>): boolean {
-  return state === 'planned' && !canRunSociety(viewer);
-}
 
 type At = Pick<WriteContext, 'tx' | 'scope' | 'now'>;
 
@@ -23,7 +18,7 @@ export async function takeStep(
   how: 'share' | 'alone' = 'alone',
 ): Promise<DeliveryRecord> {
   const delivery = await lockDelivery(tx, scope, id, now, how);
-  if (!delivery || isHidden(scope, delivery)) throw new NotFound();
+  if (!delivery || !canSeeDelivery(scope, delivery)) throw new NotFound();
   if (!mayTake(step, delivery.state)) refuse('step-not-now', { numbers: { state: delivery.state } });
   return delivery;
 }

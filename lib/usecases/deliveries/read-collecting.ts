@@ -3,10 +3,10 @@ import { z } from 'zod';
 import { bookingsOf } from '@/lib/data/booking';
 import { deliveryById } from '@/lib/data/delivery';
 import { holdingsOfMember, holdingsOn } from '@/lib/data/holding';
+import { canSeeDelivery } from '@/lib/domain/policy/delivery';
 import { canEnter, canTickOffForOthers } from '@/lib/domain/policy/standing';
 import { query } from '../operation';
 import { NotFound } from '../refusal';
-import { isHidden } from './open-delivery';
 
 /** The shares that the viewer may tick off: their own, or everybody's for the gate helper and the secretary; theirs first. */
 export const readCollecting = query({
@@ -15,7 +15,7 @@ export const readCollecting = query({
   input: z.object({ deliveryId: z.uuid() }),
   read: async ({ db, scope, now, today }, { deliveryId }) => {
     const delivery = await deliveryById(db, scope, deliveryId, now);
-    if (!delivery || isHidden(scope, delivery)) throw new NotFound();
+    if (!delivery || !canSeeDelivery(scope, delivery)) throw new NotFound();
     const mine = new Set((await holdingsOfMember(db, scope, scope.memberId, today)).map(({ id }) => id));
     const holdings = await holdingsOn(db, scope, today);
     const bookings = new Map((await bookingsOf(db, scope, deliveryId)).map((booking) => [booking.holdingId, booking]));

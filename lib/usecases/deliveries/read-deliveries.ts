@@ -6,6 +6,7 @@ import { deliveriesOf, deliveryById, type DeliveryRecord, shareOutRecordOf, unlo
 import { byNumber, type HoldingOnDay, holdingsOfMember, holdingsOn } from '@/lib/data/holding';
 import { memberById, membersOn } from '@/lib/data/member';
 import { materialOf } from '@/lib/domain/catalogue/materials';
+import { canSeeDelivery } from '@/lib/domain/policy/delivery';
 import { canBook } from '@/lib/domain/policy/holding';
 import { canEnter, canRunSociety, canTickOffForOthers } from '@/lib/domain/policy/standing';
 import { canonicalBookings } from '@/lib/domain/sharing/lot';
@@ -15,13 +16,12 @@ import { query, type ReadContext } from '../operation';
 import { NotFound } from '../refusal';
 import { needsForDelivery } from './book-loads';
 import { asRecord, frozenClaims } from './claims';
-import { isHidden } from './open-delivery';
 
 const one = z.object({ deliveryId: z.uuid() });
 
 async function found({ db, scope, now }: ReadContext, deliveryId: string): Promise<DeliveryRecord> {
   const delivery = await deliveryById(db, scope, deliveryId, now);
-  if (!delivery || isHidden(scope, delivery)) throw new NotFound();
+  if (!delivery || !canSeeDelivery(scope, delivery)) throw new NotFound();
   return delivery;
 }
 
@@ -36,7 +36,7 @@ export const listDeliveries = query({
   input: z.object({}),
   read: async ({ db, scope, now, today }) => {
     const mine = await holdingsOfMember(db, scope, scope.memberId, today);
-    const deliveries = (await deliveriesOf(db, scope, now)).filter((delivery) => !isHidden(scope, delivery));
+    const deliveries = (await deliveriesOf(db, scope, now)).filter((delivery) => canSeeDelivery(scope, delivery));
     const rows = await Promise.all(
       deliveries.map(async (delivery) => {
         const bookings = await Promise.all(mine.map(({ id }) => bookingOfHolding(db, scope, delivery.id, id)));
@@ -197,11 +197,18 @@ export const readGateList = query({
       rows: holdings.map((holding) => ({
         holding,
         need: needs.get(holding.id)?.loads ?? 0,
-        booking: byHolding.get(holding.id) ?? null,
+        booking: forGate(byHolding.get(holding.id)),
       })),
     };
   },
 });
+
+// Which beds a claim is for, and when each was last manured, is the holders' own affair.
+function forGate(booking: BookingRecord | undefined): Omit<BookingRecord, 'needReason' | 'bedIds'> | null {
+  if (!booking) return null;
+  const { needReason: _, bedIds: __, ...line } = booking;
+  return line;
+}
 
 /** Credits by material and holding, the lapsed line, and the largest on the site. */
 export const readCredits = query({

@@ -1,0 +1,160 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { db } from '@/lib/data/db';
+import { readSite } from '@/lib/usecases/site/read-site';
+import { answerTo, idsIn, writtenIn } from './answers';
+import { rows } from './matrix/rows';
+import { committee, everybody, idsNamed, people, type Person, type Row, secretary } from './row';
+import { fillSociety, type FilledSociety, thisYear } from './society';
+
+/** Who sees which text of the society in the answers to all questions: exactly these, and nobody else. */
+const seen: Readonly<Record<string, readonly Person[]>> = {
+  // A holding's own records: not even the committee's, and not those who take the ground over.
+  'holder notes': ['holder'],
+  'holder variety': ['holder'],
+  'neighbour notes': ['neighbour'],
+  'neighbour variety': ['neighbour'],
+  'former notes': [],
+  'former variety': [],
+  'former holder': committee,
+  // How somebody is reached: the members' list is the committee's; everybody sees their own.
+  'holder-mail': [...committee, 'holder'],
+  'holder phone': [...committee, 'holder'],
+  'holder postal': [...committee, 'holder'],
+  'neighbour-mail': [...committee, 'neighbour'],
+  'neighbour phone': [...committee, 'neighbour'],
+  'neighbour postal': [...committee, 'neighbour'],
+  'left-mail': committee,
+  'holder-sign-in': [],
+  hash: [],
+  // A delivery is there once it is opened; the book names it to the committee before.
+  'open gate': everybody,
+  'planned gate': secretary,
+  'planned supplier': committee,
+  // What was done, before and after, and why.
+  reason: committee,
+  // What the society shows to all of its members.
+  crop: everybody,
+  'bed 3': everybody,
+  'open supplier': everybody,
+};
+
+let society: FilledSociety;
+let answers: Readonly<Record<Person, string>>;
+const marked = (what: string) => `${society.tag}${what.includes('-') ? '-' : ' '}${what}`;
+
+beforeAll(async () => {
+  society = await fillSociety();
+  const ids = await idsIn(society.id);
+  const all = await Promise.all(people.map(async (who) => [who, await everyAnswer(who, ids)] as const));
+  answers = Object.fromEntries(all) as Record<Person, string>;
+});
+
+describe('in the answers to every question', () => {
+  it.each(Object.entries(seen))('“%s” is seen by %j', async (what, who) => {
+    expect(await writtenIn(society.id)).toContain(marked(what));
+    expect(people.filter((person) => answers[person].includes(marked(what)))).toEqual(
+      people.filter((one) => who.includes(one)),
+    );
+  });
+
+  it('the lot is seen by nobody before it is drawn, and by everybody after', async () => {
+    const deliveries = await db().delivery.findMany({ where: { societyId: society.id, lotBytesHex: { not: null } } });
+    expect(deliveries.map(({ state }) => state).sort()).toEqual([
+      'closed',
+      'collecting',
+      'collecting',
+      'open',
+      'tipped',
+    ]);
+    for (const { state, lotBytesHex, lotRevealedAt } of deliveries) {
+      const who = people.filter((person) => answers[person].includes(lotBytesHex ?? ''));
+      expect({ state, who }).toEqual({ state, who: lotRevealedAt ? people : [] });
+    }
+  });
+
+  it('no way in is seen by anybody', async () => {
+    const [invitation] = await db().invitation.findMany({ where: { societyId: society.id } });
+    expect(invitation?.tokenHash).toMatch(/^[0-9a-f]{64}$/);
+    expect(people.filter((who) => answers[who].includes(invitation?.tokenHash ?? ''))).toEqual([]);
+  });
+
+  it('what a claim’s need was worked out from is its holders’ own', async () => {
+    const reasons = people.filter((who) => answers[who].includes('"needreason"'));
+    expect(reasons).toEqual(['holder', 'neighbour']);
+  });
+});
+
+describe('the site plan shows a neighbour as much as the society allows', () => {
+  const shown = (crop: boolean, group: boolean) => ({ crop, group });
+
+  it.each([
+    ['crop', shown(true, true)],
+    ['group', shown(false, true)],
+    ['nothing', shown(false, false)],
+  ])('when that is %s', async (value, expected) => {
+    const { id, ids, callers } = society;
+    const setting = { societyId: id, key: 'neighboursSee', value, effectiveFrom: new Date('2020-01-01') };
+    await db().societySetting.create({ data: setting });
+    const input = { siteId: ids.siteId, season: thisYear() };
+    for (const who of ['neighbour', 'gate_helper'] as const) {
+      const bed = bedIn(await readSite.run(callers[who], input), ids.bedId);
+      const [planting] = bed.plantings;
+      expect(shown(planting?.cropName === marked('crop'), planting?.cropGroup === 'roots')).toEqual(expected);
+      expect(bed).toMatchObject({ href: null, mark: null });
+    }
+    for (const who of ['chair', 'treasurer', 'secretary', 'holder'] as const) {
+      const bed = bedIn(await readSite.run(callers[who], input), ids.bedId);
+      expect(bed.plantings[0]?.cropName).toBe(marked('crop'));
+    }
+  });
+});
+
+describe('what is kept beside the records', () => {
+  it('the book and the replies hold no contact, note, variety, gate note or name of a member', async () => {
+    const kept = await writtenIn(society.id, ['AuditRow', 'WriteOnce']);
+    expect(kept).toContain(marked('reason'));
+    const never = [/mail/, /phone/, /postal/, /notes/, /variety/, /gate/, /sign-in/, /hash/];
+    const texts = [...kept.matchAll(new RegExp(`${society.tag}[ -][a-z -]*`, 'g'))].map(([text]) => text);
+    expect(texts.filter((text) => never.some((word) => word.test(text)))).toEqual([]);
+    const members = await db().member.findMany({ where: { societyId: society.id } });
+    expect(members.filter(({ name }) => kept.includes(`"${name.toLowerCase()}"`))).toEqual([]);
+  });
+
+  it('mail holds no note and no gate note', async () => {
+    const mails = await db().mailMessage.findMany({ where: { societyId: society.id } });
+    const text = mails
+      .map(({ subject, body }) => `${subject}\n${body}`)
+      .join('\n')
+      .toLowerCase();
+    expect(text).toContain(society.tag);
+    expect(text).not.toMatch(new RegExp(`${society.tag} [a-z ]*(gate|notes|variety|phone|postal)`));
+  });
+});
+
+async function everyAnswer(who: Person, ids: ReadonlyMap<string, string>): Promise<string> {
+  const texts: string[] = [];
+  for (const row of rows.filter(({ operation }) => operation.kind === 'query'))
+    for (const input of everyInput(row, ids))
+      texts.push((await answerTo(row.operation, society.callers[who], input)).text);
+  return texts.join('\n');
+}
+
+/** A question without its ids, where it may be asked so, and with every id of the society of the kinds that it names. */
+function everyInput({ input }: Row, ids: ReadonlyMap<string, string>): object[] {
+  const given = input(society.ids);
+  const alike = idsNamed(input).flatMap((key) =>
+    [...ids]
+      .filter(([, table]) => table === ids.get(society.ids[key]))
+      .map(([id]) => input({ ...society.ids, [key]: id })),
+  );
+  return [{}, given, ...alike];
+}
+
+type Site = Awaited<ReturnType<typeof readSite.run>>;
+
+function bedIn(read: Site, bedId: string) {
+  const beds = 'plan' in read ? read.plan.flatMap((plot) => plot.beds) : [];
+  const bed = beds.find(({ id }) => id === bedId);
+  if (!bed) throw new Error('the plan lacks the bed');
+  return bed;
+}
