@@ -1,6 +1,11 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { db } from '@/lib/data/db';
+import { todayIn } from '@/lib/platform/clock';
+import { readBed } from '@/lib/usecases/ground/read-ground';
+import type { Caller } from '@/lib/usecases/operation';
+import { changeHolders, endTenancy, letPlot } from '@/lib/usecases/plots/keep-tenancies';
 import { readSite } from '@/lib/usecases/site/read-site';
+import { done, makeMember, once, refusedWith } from '../fixtures/society';
 import { answerTo, idsIn, writtenIn } from './answers';
 import { rows } from './matrix/rows';
 import { committee, everybody, idsNamed, people, type Person, type Row, secretary } from './row';
@@ -45,7 +50,9 @@ const marked = (what: string) => `${society.tag}${what.includes('-') ? '-' : ' '
 beforeAll(async () => {
   society = await fillSociety();
   const ids = await idsIn(society.id);
-  const all = await Promise.all(people.map(async (who) => [who, await everyAnswer(who, ids)] as const));
+  const all = await Promise.all(
+    people.map(async (who) => [who, await everyAnswer(society.callers[who], ids)] as const),
+  );
   answers = Object.fromEntries(all) as Record<Person, string>;
 });
 
@@ -109,6 +116,33 @@ describe('the site plan shows a neighbour as much as the society allows', () => 
   });
 });
 
+describe('whoever takes the ground over', () => {
+  it('sees crops and manuring, never the last holder’s notes, variety, name or contact', async () => {
+    const { id, slug, ids, callers } = society;
+    const { plotId, holdingId } = ids;
+    const next = await makeMember({ id, slug });
+    const from = todayIn('Europe/London');
+    const swap = changeHolders.run(callers.secretary, once({ holdingId, memberIds: [next.id], from }));
+    expect(await refusedWith(swap)).toEqual(['no-holder-stays']);
+    await done(endTenancy.run(callers.secretary, once({ plotId, from, sure: 'yes' })));
+    await done(letPlot.run(callers.secretary, once({ plotId, memberIds: [next.id], from })));
+    const bed = await readBed.run(next.caller, { bedId: ids.bedId });
+    expect(bed.plantings.map(({ cropName }) => cropName)).toEqual([marked('crop'), 'Kale']);
+    expect(bed.works).toHaveLength(1);
+    const text = await everyAnswer(next.caller, await idsIn(id));
+    const lasts = [
+      'holder',
+      'holder notes',
+      'holder variety',
+      'holder-mail',
+      'former notes',
+      'former variety',
+      'former holder',
+    ];
+    expect(lasts.filter((what) => text.includes(marked(what)))).toEqual([]);
+  });
+});
+
 describe('what is kept beside the records', () => {
   it('the book and the replies hold no contact, note, variety, gate note or name of a member', async () => {
     const kept = await writtenIn(society.id, ['AuditRow', 'WriteOnce']);
@@ -131,11 +165,10 @@ describe('what is kept beside the records', () => {
   });
 });
 
-async function everyAnswer(who: Person, ids: ReadonlyMap<string, string>): Promise<string> {
+async function everyAnswer(caller: Caller, ids: ReadonlyMap<string, string>): Promise<string> {
   const texts: string[] = [];
   for (const row of rows.filter(({ operation }) => operation.kind === 'query'))
-    for (const input of everyInput(row, ids))
-      texts.push((await answerTo(row.operation, society.callers[who], input)).text);
+    for (const input of everyInput(row, ids)) texts.push((await answerTo(row.operation, caller, input)).text);
   return texts.join('\n');
 }
 

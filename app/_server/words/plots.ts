@@ -10,6 +10,8 @@ export const plotsWords: Words<PlotsRefusal> = {
   'plot-not-let': ({ number }) => `Plot ${number} is not let, so there is no tenancy to end.`,
   'end-before-start': ({ from }) => `The tenancy began on ${from}. Give a later day.`,
   'no-holder-chosen': () => 'Choose at least one member to hold the plot.',
+  'no-holder-stays': () =>
+    'None of today’s holders would stay, and others must not get their notes and credit. Keep one of them, or end the tenancy and let the plot afresh.',
   'polygon-crosses-itself': () => 'The boundary crosses itself. Give the corners in order, going once round the plot.',
   'polygon-overlaps': ({ number }) =>
     `The boundary runs over plot ${number}. Move the corners apart; a shared boundary is fine.`,

@@ -149,6 +149,8 @@ export const changeHolders = mutation({
     if (!holding) throw new NotFound();
     await checkMembers(context, memberIds);
     const leave = holding.memberIds.filter((id) => !memberIds.includes(id));
+    // Another household gets a holding of its own: notes, names and credit stay with this one.
+    if (leave.length === holding.memberIds.length) refuse('no-holder-stays', { field: 'memberIds' });
     const join = memberIds.filter((id) => !holding.memberIds.includes(id));
     await writeHolders(tx, scope, holdingId, { leave, join, from });
     if (holding.bookerMemberId && leave.includes(holding.bookerMemberId)) await writeBooker(tx, scope, holdingId, null);

@@ -6,6 +6,7 @@ export type PlotsRefusal =
   | 'plot-not-let'
   | 'end-before-start'
   | 'no-holder-chosen'
+  | 'no-holder-stays'
   | 'polygon-crosses-itself'
   | 'polygon-overlaps'
   | 'cut-outside-plot'
