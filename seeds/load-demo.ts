@@ -1,20 +1,24 @@
 import { randomUUID } from 'node:crypto';
 import fs from 'node:fs';
 import { db, inTransaction } from '@/lib/data/db';
-import { saveBooking } from '@/lib/data/booking';
-import { holdingsOn } from '@/lib/data/holding';
 import { openScopeOfMember, type Scope } from '@/lib/data/scope';
 import { addDays, type CalendarDate } from '@/lib/domain/calendar/calendar-date';
 import type { Role } from '@/lib/domain/policy/standing';
 import { dayIn } from '@/lib/platform/clock';
 import { hashPassword } from '@/lib/platform/secret';
-import { needsByHolding, seasonServed } from '@/lib/usecases/ground/holding-need';
+import { bookLoads } from '@/lib/usecases/deliveries/book-loads';
+import { openDelivery, planDelivery } from '@/lib/usecases/deliveries/plan-delivery';
+import { readDelivery } from '@/lib/usecases/deliveries/read-deliveries';
+import { recordPlanting } from '@/lib/usecases/ground/keep-plantings';
+import type { Caller } from '@/lib/usecases/operation';
+import type { Outcome } from '@/lib/usecases/refusal';
 import { type Chance, chanceOf } from './chance';
-import { loadOpenDelivery, loadPastDelivery } from './demo/deliveries';
+import { loadPastDelivery } from './demo/deliveries';
 import { demoPaths, makeGround, makeManurings, makePlantings } from './demo/ground';
 import { households, unmeasured } from './demo/people';
 
 const password = 'three odd words';
+const supplier = 'the stables at Marl Lane';
 const signIns: { role: string; name: string; email: string; password: string }[] = [];
 
 const offices: Record<string, Role[]> = {
@@ -61,6 +65,8 @@ async function loadDemo(now: Date): Promise<void> {
     chance,
     today,
   );
+  const shared = ground.made.find(({ number }) => number === 'A3')?.id ?? '';
+  await changeSharedPlot(scope, memberOf.get('Ruben Calloway') ?? '', shared, year);
   await loadSecondSociety(memberOf, today);
   const state = process.env.BARROWMOOT_STATE ?? '.data';
   fs.mkdirSync(state, { recursive: true });
@@ -130,7 +136,6 @@ async function loadDeliveries(
   today: CalendarDate,
 ): Promise<void> {
   const some = (share: number) => claimants.filter(() => chance.next() < share);
-  const supplier = 'the stables at Marl Lane';
   const spring = {
     name: 'Stable load of the spring',
     arrivesOn: addDays(today, -250),
@@ -145,68 +150,84 @@ async function loadDeliveries(
     expectedLoads: 140,
     supplier,
   };
-  const next = {
-    name: `Stable load of ${new Date(addDays(today, 9)).toLocaleDateString('en-GB', { day: 'numeric', month: 'long', timeZone: 'UTC' })}`,
-    arrivesOn: addDays(today, 9),
-    heapLoads: 0,
-    expectedLoads: 180,
-    supplier,
-  };
   await inTransaction((tx) => loadPastDelivery(tx, scope, siteId, spring, some(0.85), chance));
   await inTransaction((tx) => loadPastDelivery(tx, scope, siteId, summer, some(0.8), chance));
-  await inTransaction(async (tx) => {
-    const closesAt = new Date(`${addDays(today, 6)}T18:00:00Z`);
-    const deliveryId = await loadOpenDelivery(tx, scope, siteId, {
-      ...next,
-      closesAt,
-      collectByOn: addDays(today, 23),
-      keyHolderId: scope.memberId,
-    });
-    const dressing = {
+  await bookNext(scope, claimants, chance, today);
+}
+
+// The delivery that is open now goes the way of every other: planned and opened by the secretary, booked by its holders.
+async function bookNext(
+  scope: Scope,
+  claimants: readonly Claimant[],
+  chance: Chance,
+  today: CalendarDate,
+): Promise<void> {
+  const arrivesOn = addDays(today, 9);
+  const day = new Date(arrivesOn).toLocaleDateString('en-GB', { day: 'numeric', month: 'long', timeZone: 'UTC' });
+  const secretary = await callerOf(scope.slug, scope.memberId);
+  const { deliveryId } = await done(
+    planDelivery.run(secretary, {
+      writeId: randomUUID(),
+      name: `Stable load of ${day}`,
       materialKey: 'horse-manure',
-      rateGPerM2: 5000,
-      barrowLitres: 85,
-      densityGPerL: 400,
-      intervalYears: 3,
-      cultivableSharePercent: 75,
-    };
-    const holdings = await holdingsOn(tx, scope, today);
-    const needs = await needsByHolding(
-      tx,
-      scope,
-      holdings.map(({ id, plots }) => ({ id, plotIds: plots.map((plot) => plot.id) })),
-      { season: seasonServed(next.arrivesOn), day: today, dressing },
+      ageMonths: '14',
+      supplier,
+      amount: '180',
+      amountUnit: 'loads',
+      densityGPerL: '400',
+      capLoads: '12',
+      dropPoint: 'by the cart track, at the water tank',
+      arrivesOn,
+      collectByOn: addDays(today, 23),
+      closesAt: `${addDays(today, 6)}T18:00`,
+      keyHolderId: scope.memberId,
+      gateNote: 'The chain has a number lock; ask the key-holder.',
+      unloadersWanted: '4',
+      price: '180',
+    }),
+  );
+  await done(openDelivery.run(secretary, { writeId: randomUUID(), deliveryId }));
+  const booking = claimants
+    .filter(({ onPaper }) => !onPaper)
+    .filter((_, at) => at % 5 !== 2)
+    .slice(0, 25);
+  for (const { holdingId, memberId } of booking) {
+    const caller = await callerOf(scope.slug, memberId);
+    const { claims } = await readDelivery.run(caller, { deliveryId });
+    const mine = claims.find(({ holding }) => holding.id === holdingId);
+    // Those whose sign-ins are shown have theirs still to book.
+    if (!mine || mine.holding.members.some(({ name }) => shown.includes(name))) continue;
+    const need = mine.need?.loads ?? 0;
+    const asked = String(Math.max(1, Math.min(12, need + chance.whole(-2, 2))));
+    const beds = mine.need?.lines.flatMap(({ id, kind, massG }) => (kind === 'bed' && massG > 0 ? [id] : [])) ?? [];
+    await done(bookLoads.run(caller, { writeId: randomUUID(), deliveryId, holdingId, asked, beds }));
+  }
+}
+
+/** On a plot that two share, one has been busy: the other finds it on their page of the week. */
+async function changeSharedPlot(scope: Scope, memberId: string, plotId: string, year: number): Promise<void> {
+  const caller = await callerOf(scope.slug, memberId);
+  const beds = await db().bed.findMany({ where: { plotId }, orderBy: { name: 'asc' }, take: 2 });
+  for (const [at, cropKey] of ['broad-bean', 'garlic'].entries())
+    await done(
+      recordPlanting.run(caller, {
+        writeId: randomUUID(),
+        bedId: beds[at]?.id ?? '',
+        cropKey,
+        season: String(year + 1),
+      }),
     );
-    const mine = claimants
-      .filter(({ onPaper }) => !onPaper)
-      .filter((_, at) => at % 5 !== 2)
-      .slice(0, 25);
-    for (const { holdingId } of mine) {
-      const need = needs.get(holdingId);
-      if (!need || holdings.find(({ id }) => id === holdingId)?.members.some(({ name }) => shown.includes(name)))
-        continue;
-      const asked = Math.max(1, Math.min(12, need.loads + chance.whole(-2, 2)));
-      const needReason = JSON.parse(
-        JSON.stringify({ ...need, lines: need.lines.map(({ footprint: _, ...line }) => line) }),
-      );
-      await saveBooking(
-        tx,
-        scope,
-        deliveryId,
-        {
-          holdingId,
-          asked,
-          needLoads: need.loads,
-          needReason,
-          onPaper: false,
-          beds: need.lines
-            .filter(({ kind, massG }) => kind === 'bed' && massG > 0)
-            .map(({ id, turn }) => ({ bedId: id, dueCm2: turn.dueCm2 })),
-        },
-        new Date(),
-      );
-    }
-  });
+}
+
+async function callerOf(slug: string, memberId: string): Promise<Caller> {
+  const { account } = await db().member.findUniqueOrThrow({ where: { id: memberId }, include: { account: true } });
+  return { accountId: account?.id ?? '', sessionVersion: account?.sessionVersion ?? 0, slug };
+}
+
+async function done<T>(outcome: Promise<Outcome<T>>): Promise<T> {
+  const result = await outcome;
+  if (!result.ok) throw new Error(`the demo was refused: ${JSON.stringify(result.refusals)}`);
+  return result.value;
 }
 
 // One of the members grows on a second, small site too.

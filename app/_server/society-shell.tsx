@@ -17,7 +17,9 @@ export async function SocietyShell({ slug, children }: { slug: string; children:
     { href: `${home}/site`, label: 'Site' },
     ...(canReadCommitteePapers({ memberId: member.id, roles }) ? [{ href: `${home}/office`, label: 'Office' }] : []),
   ];
-  const ground = plots.length ? ` · plot ${plots.join(', ')}${shared ? ', shared' : ''}` : '';
+  const ground = plots.length
+    ? ` · ${plots.length === 1 ? 'plot' : 'plots'} ${plots.join(', ')}${shared ? ', shared' : ''}`
+    : '';
   return (
     <>
       <Masthead

@@ -4,7 +4,7 @@ export type Column = { readonly head: ReactNode; readonly number?: boolean };
 
 type Row = { readonly key: string; readonly cells: readonly ReactNode[]; readonly mine?: boolean };
 
-/** A table as in an account book. It scrolls sideways in its own frame where the screen is narrow. */
+/** A table as in an account book; nothing where it has no rows. It scrolls sideways in its own frame where the screen is narrow. */
 export function Table({
   caption,
   columns,
@@ -16,6 +16,8 @@ export function Table({
   rows: readonly Row[];
   foot?: readonly ReactNode[];
 }) {
+  // A heading over nothing says nothing: the page has its words for that.
+  if (rows.length === 0 && !foot) return null;
   const cells = (content: readonly ReactNode[]) =>
     content.map((cell, at) => (
       // The order of columns never changes: their place is their key.

@@ -110,33 +110,25 @@ export async function loadPastDelivery(
     where: { id: deliveryId },
     data: { state: 'settled', settledAt: day(past.arrivesOn), confirmedAt: day(past.arrivesOn), shareOutRecord },
   });
-}
-
-/** A delivery that is open for booking now. */
-export async function loadOpenDelivery(
-  tx: Tx,
-  scope: Scope,
-  siteId: string,
-  given: Past & { closesAt: Date; collectByOn: string; keyHolderId: string },
-): Promise<string> {
-  const bytesHex = drawLotBytes();
-  const { closesAt, collectByOn, keyHolderId } = given;
-  const { id } = await tx.delivery.create({
-    data: {
-      ...facts(scope, siteId, given),
-      state: 'open',
-      closesAt,
-      collectByOn: day(collectByOn),
-      keyHolderId,
-      capLoads: 12,
-      unloadersWanted: 4,
-      priceMinor: 18_000,
-      gateNote: 'The chain has a number lock; ask the key-holder.',
-      lotBytesHex: bytesHex,
-      lotCommitment: commitmentOf(bytesHex),
-    },
+  const steps: [number, string, object][] = [
+    [-12, 'opened', { commitment: commitmentOf(bytesHex) }],
+    [-2, 'closed', {}],
+    [0, 'measured', { heapLoads: past.heapLoads }],
+    [0, 'shared out', { loads: past.heapLoads, claims: bookings.length }],
+    [14, 'settled', {}],
+  ];
+  await tx.auditRow.createMany({
+    data: steps.map(([days, verb, after], at) => ({
+      societyId,
+      at: new Date(day(past.arrivesOn).getTime() + days * 86_400_000 + (10 + at) * 3_600_000),
+      actorMemberId: scope.memberId,
+      actorRoles: [...scope.roles],
+      verb,
+      thing: 'delivery',
+      thingId: deliveryId,
+      after,
+    })),
   });
-  return id;
 }
 
 function facts({ societyId }: Scope, siteId: string, { name, arrivesOn, expectedLoads, supplier }: Past) {

@@ -1,8 +1,11 @@
+import type { Metadata } from 'next';
 import { randomUUID } from 'node:crypto';
 import { TextField } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
 import { PageHead } from '@/app/_ui/sheet';
 import { forgotAction } from '../actions';
+
+export const metadata: Metadata = { title: 'A new password' };
 
 export default function ForgotPage() {
   return (

@@ -1,7 +1,10 @@
+import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { Empty, PageHead, Sheet } from '@/app/_ui/sheet';
 import { readDemoMailbox } from '@/lib/usecases/members/demo-mailbox';
 import { NotFound } from '@/lib/usecases/refusal';
+
+export const metadata: Metadata = { title: 'Mailbox of the demo' };
 
 export default async function MailboxPage() {
   const mails = await readDemoMailbox().catch((error) => {

@@ -1,8 +1,11 @@
+import type { Metadata } from 'next';
 import Link from 'next/link';
 import { redirect } from 'next/navigation';
 import { Empty, PageHead } from '@/app/_ui/sheet';
 import { readSession } from '@/lib/platform/session';
 import { mySocieties } from '@/lib/usecases/members/own-account';
+
+export const metadata: Metadata = { title: 'Your societies' };
 
 export default async function SocietiesPage() {
   const session = await readSession();

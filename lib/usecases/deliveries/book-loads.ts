@@ -59,7 +59,11 @@ export const bookLoads = mutation({
     const before = await bookingOfHolding(tx, scope, deliveryId, holdingId);
     const bookingId = await saveBooking(tx, scope, deliveryId, toBooking(holdingId, asked, need, beds, false), now);
     noteBooking(context, holding, bookingId, before, asked, need.loads);
-    await tellOtherHolders(context, holding, `Your holding asks for ${asked} loads of “${delivery.name}”.`);
+    await tellOtherHolders(
+      context,
+      holding,
+      `Your holding asks for ${asked === 1 ? 'one load' : `${asked} loads`} of “${delivery.name}”.`,
+    );
     return { bookingId, asked };
   },
 });

@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import type { Metadata } from 'next';
 import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
 import { NoteField, TextField, TickField } from '@/app/_ui/field';
@@ -9,6 +10,8 @@ import type { Role } from '@/lib/domain/policy/standing';
 import { readMember } from '@/lib/usecases/members/list-members';
 import { roleName } from '@/app/_ui/role-name';
 import { changeMemberAction, eraseAction, inviteAction, leaveAction, rolesAction, withdrawAction } from '../actions';
+
+export const metadata: Metadata = { title: 'A member' };
 
 const offices: Role[] = ['secretary', 'treasurer', 'chair', 'gate_helper'];
 

@@ -1,10 +1,11 @@
+import type { Metadata } from 'next';
 import { ask } from '@/app/_server/caller';
 import { dayWords, reasonWords } from '@/app/_ui/delivery-words';
-import { PrintButton } from '@/app/_ui/print-button';
-import { PageHead } from '@/app/_ui/sheet';
-import { Table } from '@/app/_ui/table';
 import { plotNumbers } from '@/app/_ui/plot-numbers';
 import { readGateList } from '@/lib/usecases/deliveries/read-deliveries';
+import { PaperSheet } from '../../_parts/paper-sheet';
+
+export const metadata: Metadata = { title: 'Share list' };
 
 const boxes = 12;
 
@@ -13,39 +14,30 @@ export default async function ShareListPage({ params }: { params: Promise<{ soci
   const { delivery, rows } = await ask(readGateList, society, { deliveryId });
   const claims = rows.flatMap(({ holding, booking }) => (booking ? [{ holding, booking }] : []));
   return (
-    <>
-      <PageHead
-        title={`Shares: ${delivery.name}`}
-        lead={`${delivery.heapLoads} loads in the heap. Collect by ${dayWords(delivery.collectByOn)}. Tick a box for each load.`}
-      />
-      <p className="wide no-print">
-        <PrintButton>Print on A4</PrintButton>
-      </p>
-      <div className="wide paper">
-        <Table
-          caption="Shares, with boxes to tick"
-          columns={[
-            { head: 'plot' },
-            { head: 'holder' },
-            { head: 'share', number: true },
-            { head: 'collected' },
-            { head: 'because' },
-          ]}
-          rows={claims.map(({ holding, booking }) => ({
-            key: holding.id,
-            cells: [
-              <b key="plot">{plotNumbers(holding.plots)}</b>,
-              `${holding.members.map(({ name }) => name).join(', ')}${holding.members.some(({ canBeMailed }) => canBeMailed) ? '' : ' (tell them)'}`,
-              <b key="share">{booking.share ?? 0}</b>,
-              <Boxes key="boxes" share={booking.share ?? 0} collected={booking.collectedLoads} />,
-              <span key="because" className="small">
-                {booking.reason ? reasonWords(booking.reason, booking.creditBeforeMillionths ?? 0) : ''}
-              </span>,
-            ],
-          }))}
-        />
-      </div>
-    </>
+    <PaperSheet
+      title={`Shares: ${delivery.name}`}
+      lead={`${delivery.heapLoads} loads in the heap. Collect by ${dayWords(delivery.collectByOn)}. Tick a box for each load.`}
+      caption="Shares, with boxes to tick"
+      columns={[
+        { head: 'plot' },
+        { head: 'holder' },
+        { head: 'share', number: true },
+        { head: 'collected' },
+        { head: 'because' },
+      ]}
+      rows={claims.map(({ holding, booking }) => ({
+        key: holding.id,
+        cells: [
+          <b key="plot">{plotNumbers(holding.plots)}</b>,
+          `${holding.members.map(({ name }) => name).join(', ')}${holding.members.some(({ canBeMailed }) => canBeMailed) ? '' : ' (tell them)'}`,
+          <b key="share">{booking.share ?? 0}</b>,
+          <Boxes key="boxes" share={booking.share ?? 0} collected={booking.collectedLoads} />,
+          <span key="because" className="small">
+            {booking.reason ? reasonWords(booking.reason, booking.creditBeforeMillionths ?? 0) : ''}
+          </span>,
+        ],
+      }))}
+    />
   );
 }
 
