@@ -13,7 +13,7 @@ export function day(what: string) {
 export function optionalDay(what: string) {
   const words = `${form} Or leave ${what} empty.`;
   return z
-    .string()
+    .string({ error: words })
     .trim()
     .default('')
     .transform(yearFirst)

@@ -28,6 +28,8 @@ export const deliveriesWords: Words<DeliveriesRefusal> = {
   'density-out-of-range': ({ least, most }) => `Give a density from ${least} to ${most} grams a litre.`,
   'days-out-of-order': () => 'Collecting must end on the day it arrives or later.',
   'closing-in-the-past': () => 'That closing time has passed already. Give a later one.',
+  'closing-time-skipped': ({ at }) =>
+    `The clocks go forward over ${at}, so that time never comes. Give one an hour earlier or later.`,
   'no-site': () => 'The society has no site yet. Add one under plots first.',
   'another-unsettled': ({ name }) =>
     `“${name}” of the same material is not settled yet, and credits carry over. Settle it first.`,

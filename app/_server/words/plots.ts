@@ -15,6 +15,7 @@ export const plotsWords: Words<PlotsRefusal> = {
   'polygon-crosses-itself': () => 'The boundary crosses itself. Give the corners in order, going once round the plot.',
   'polygon-overlaps': ({ number }) =>
     `The boundary runs over plot ${number}. Move the corners apart; a shared boundary is fine.`,
+  'plot-too-small': ({ least }) => `A plot measures at least ${least} cm each way.`,
   'cut-outside-plot': ({ least, most }) =>
     `That cut misses the plot. It would be accepted between ${least} and ${most} cm.`,
   'cut-through-bed': ({ bed }) => `The cut runs through bed ${bed}. Move the cut, or split the bed there first.`,

@@ -2,20 +2,18 @@ import { z } from 'zod';
 import { isCalendarDate } from '@/lib/domain/calendar/calendar-date';
 import { day } from '../day';
 import { line, optionalLine, ticked, wholeNumber } from '../text';
-import { rowId, writeId } from '../write';
+import { form, optionalRowId, rowId, rowIds, writeId } from '../write';
 
 const amountWords = 'Give the amount as a number above 0, with at most three decimals.';
+const wallShape = /^\d{4}-\d\d-\d\d[T ]([01]\d|2[0-3]):[0-5]\d(:[0-5]\d(\.\d{1,3})?)?$/;
 const wallTime = 'Give the day and time, such as 2026-12-03 18:00.';
 const priceWords = 'Give the price in pounds, such as 180 or 180.50, or leave it empty.';
 
 const closing = z
   .string({ error: wallTime })
   .trim()
-  .transform((text) => text.replace(' ', 'T').slice(0, 16))
-  .refine(
-    (text) => /^\d{4}-\d\d-\d\dT([01]\d|2[0-3]):[0-5]\d$/.test(text) && isCalendarDate(text.slice(0, 10)),
-    wallTime,
-  );
+  .refine((text) => wallShape.test(text) && isCalendarDate(text.slice(0, 10)), wallTime)
+  .transform((text) => text.replace(' ', 'T').slice(0, 16));
 
 function optionalWhole(what: string, least: number, most: number) {
   return z
@@ -43,33 +41,33 @@ const facts = {
   arrivesOn: day('the day it arrives'),
   collectByOn: day('the last day to collect'),
   closesAt: closing,
-  keyHolderId: z.union([z.literal('').transform(() => null), rowId]).default(null),
+  keyHolderId: optionalRowId,
   gateNote: optionalLine('the gate note', 200),
   unloadersWanted: wholeNumber('how many unloaders', 0, 50).default(0),
   price: z
-    .string()
+    .string({ error: priceWords })
     .trim()
     .regex(/^(\d{1,6}([.,]\d{1,2})?)?$/, priceWords)
     .default('')
     .transform((text) => Math.round(Number(text.replace(',', '.') || 0) * 100)),
 };
 
-export const planDeliveryInput = z.strictObject({ writeId, ...facts });
-export const changeDeliveryInput = z.strictObject({ writeId, deliveryId: rowId, ...facts });
-export const deliveryInput = z.strictObject({ writeId, deliveryId: rowId });
-export const callOffInput = z.strictObject({
+export const planDeliveryInput = form({ writeId, ...facts });
+export const changeDeliveryInput = form({ writeId, deliveryId: rowId, ...facts });
+export const deliveryInput = form({ writeId, deliveryId: rowId });
+export const callOffInput = form({
   writeId,
   deliveryId: rowId,
   sure: z.literal('yes', 'Tick the box to confirm.'),
 });
-export const postponeInput = z.strictObject({
+export const postponeInput = form({
   writeId,
   deliveryId: rowId,
   arrivesOn: day('the new day'),
   collectByOn: day('the last day to collect'),
   closesAt: closing,
 });
-export const unloadInput = z.strictObject({ writeId, deliveryId: rowId, offers: ticked() });
+export const unloadInput = form({ writeId, deliveryId: rowId, offers: ticked() });
 
 const loads = z
   .string({ error: 'Give whole loads, 1 to 9,999.' })
@@ -77,21 +75,25 @@ const loads = z
   .regex(/^\d{1,4}$/, 'Give whole loads, 1 to 9,999.')
   .transform(Number);
 
-export const bookInput = z.strictObject({
+export const bookInput = form({
   writeId,
   deliveryId: rowId,
   holdingId: rowId,
   asked: loads,
-  beds: z.union([rowId.transform((id) => [id]), z.array(rowId).max(200)]).default([]),
+  beds: rowIds('Choose beds from the list.', 200).default([]),
 });
-export const withdrawInput = z.strictObject({ writeId, deliveryId: rowId, holdingId: rowId });
-export const typeInInput = z.strictObject({
+export const withdrawInput = form({ writeId, deliveryId: rowId, holdingId: rowId });
+const sheetWords = 'Give whole loads beside each holding, 1 to 9,999, or leave it empty.';
+
+export const typeInInput = form({
   writeId,
   deliveryId: rowId,
-  rows: z.array(z.strictObject({ holdingId: rowId, asked: z.string().max(20) })).max(500),
+  rows: z
+    .array(form({ holdingId: rowId, asked: z.string({ error: sheetWords }) }), { error: sheetWords })
+    .max(500, 'That is more than one sheet holds. Send it in parts.'),
 });
 
-export const measureInput = z.strictObject({
+export const measureInput = form({
   writeId,
   deliveryId: rowId,
   loads: z
@@ -100,19 +102,19 @@ export const measureInput = z.strictObject({
     .regex(/^\d{1,5}$/, 'Count the heap in whole loads, 0 to 99,999.')
     .transform(Number),
 });
-export const confirmInput = z.strictObject({ writeId, deliveryId: rowId });
-export const tickInput = z.strictObject({
+export const confirmInput = form({ writeId, deliveryId: rowId });
+export const tickInput = form({
   writeId,
   deliveryId: rowId,
   bookingId: rowId,
   loads: loads.refine((count) => count > 0, 'Give whole loads, 1 to 9,999.'),
 });
-export const undoTickInput = z.strictObject({ writeId, deliveryId: rowId, bookingId: rowId });
-export const beyondInput = z.strictObject({
+export const undoTickInput = form({ writeId, deliveryId: rowId, bookingId: rowId });
+export const beyondInput = form({
   writeId,
   deliveryId: rowId,
   bookingId: rowId,
   loads: loads.refine((count) => count > 0, 'Give whole loads, 1 to 9,999.'),
   reason: line('the reason', 200),
 });
-export const giveUpInput = z.strictObject({ writeId, deliveryId: rowId, bookingId: rowId });
+export const giveUpInput = form({ writeId, deliveryId: rowId, bookingId: rowId });

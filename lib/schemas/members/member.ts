@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { day } from '../day';
 import { line, optionalEmail, optionalLine, optionalNote, ticked } from '../text';
-import { rowId, writeId } from '../write';
+import { form, rowId, writeId } from '../write';
 
 const contact = {
   name: line('the member’s name'),
@@ -10,21 +10,21 @@ const contact = {
   postal: optionalNote('the postal address', 300),
 };
 
-export const addMemberInput = z.strictObject({ writeId, ...contact, invite: ticked() });
-export const changeMemberInput = z.strictObject({ writeId, memberId: rowId, ...contact });
-export const memberInput = z.strictObject({ writeId, memberId: rowId });
-export const memberLeavesInput = z.strictObject({
+export const addMemberInput = form({ writeId, ...contact, invite: ticked() });
+export const changeMemberInput = form({ writeId, memberId: rowId, ...contact });
+export const memberInput = form({ writeId, memberId: rowId });
+export const memberLeavesInput = form({
   writeId,
   memberId: rowId,
   on: day('the last day'),
   sure: z.literal('yes', 'Tick the box to confirm.'),
 });
-export const eraseMemberInput = z.strictObject({
+export const eraseMemberInput = form({
   writeId,
   memberId: rowId,
   sure: z.literal('yes', 'Tick the box to confirm.'),
 });
-export const setRolesInput = z.strictObject({
+export const setRolesInput = form({
   writeId,
   memberId: rowId,
   secretary: ticked(),
@@ -32,8 +32,8 @@ export const setRolesInput = z.strictObject({
   chair: ticked(),
   gate_helper: ticked(),
 });
-export const handOverInput = z.strictObject({ writeId, memberId: rowId, keep: ticked() });
-export const changeOwnDetailsInput = z.strictObject({
+export const handOverInput = form({ writeId, memberId: rowId, keep: ticked() });
+export const changeOwnDetailsInput = form({
   writeId,
   ...contact,
   units: z.enum(['metric', 'imperial'], 'Choose metres or feet.'),

@@ -1,10 +1,10 @@
 import { z } from 'zod';
 import { csvText } from '../csv';
 import { day } from '../day';
-import { rowId, writeId } from '../write';
+import { form, rowId, writeId } from '../write';
 
 /** A pasted or uploaded list of plots and holders. The table itself is read by `readPlotsCsv`. */
-export const importPlotsInput = z.strictObject({
+export const importPlotsInput = form({
   writeId,
   siteId: rowId,
   table: csvText,

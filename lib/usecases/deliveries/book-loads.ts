@@ -165,6 +165,8 @@ export const typeInBookings = mutation({
       const field = `asked:${holdingId}`;
       if (!/^\d{1,4}$/.test(asked.trim()) || Number(asked) < 1)
         return [{ code: 'input', field, words: 'Give whole loads, 1 to 9,999, or leave it empty.' }];
+      if (typed.filter((row) => row.holdingId === holdingId).length > 1)
+        return [{ code: 'input', field, words: 'This holding stands on the sheet twice. Give its loads once.' }];
       const cap = delivery.capLoads;
       return cap !== null && Number(asked) > cap ? [{ code: 'above-cap', field, numbers: { cap } }] : [];
     });

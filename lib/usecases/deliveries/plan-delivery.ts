@@ -43,7 +43,7 @@ async function factsOf({ tx, scope, today, now }: WriteContext, typed: Typed): P
   if (typed.densityGPerL < least || typed.densityGPerL > most)
     refuse('density-out-of-range', { field: 'densityGPerL', numbers: { least, most } });
   if (typed.collectByOn < typed.arrivesOn) refuse('days-out-of-order', { field: 'collectByOn' });
-  const closesAt = instantIn(scope.timeZone, wall);
+  const closesAt = closingAt(scope.timeZone, wall);
   if (closesAt <= now) refuse('closing-in-the-past', { field: 'closesAt' });
   const [site] = await sitesOf(tx, scope);
   if (!site) refuse('no-site');
@@ -60,6 +60,14 @@ async function factsOf({ tx, scope, today, now }: WriteContext, typed: Typed): P
     priceMinor: price,
     expectedLoads: loadsIn(amount, barrowLitres, typed.densityGPerL),
   };
+}
+
+// A time that spring's change of the clocks skips is no time to close at.
+function closingAt(timeZone: string, wall: string): Date {
+  const instant = instantIn(timeZone, wall);
+  if (wallIn(timeZone, instant) !== wall)
+    refuse('closing-time-skipped', { field: 'closesAt', numbers: { at: wall.replace('T', ' ') } });
+  return instant;
 }
 
 // The book never holds the gate note.
@@ -188,7 +196,7 @@ export const postponeDelivery = mutation({
     if (collectByOn < arrivesOn) refuse('days-out-of-order', { field: 'collectByOn' });
     // Once booking is closed it stays closed: the bookings are frozen under the lot.
     const closesAt =
-      before.state === 'planned' || before.state === 'open' ? instantIn(context.scope.timeZone, wall) : before.closesAt;
+      before.state === 'planned' || before.state === 'open' ? closingAt(context.scope.timeZone, wall) : before.closesAt;
     if (before.state === 'open' && closesAt <= context.now) refuse('closing-in-the-past', { field: 'closesAt' });
     await postponeTo(context.tx, context.scope, deliveryId, { arrivesOn, collectByOn, closesAt });
     context.note({

@@ -117,7 +117,8 @@ export const fillGrid = mutation({
       .flatMap(({ bedId, season, cropKey }) => {
         const bed = beds.get(bedId);
         if (!bed) throw new NotFound();
-        const crop = cropOrBare(crops, cropKey);
+        const field = `c:${bedId}:${season}`;
+        const crop = cropOrBare(crops, cropKey, field);
         const here = standing.filter(
           (one) =>
             one.frameId === bed.frameId &&
@@ -131,6 +132,7 @@ export const fillGrid = mutation({
           crop ?? undefined,
           settings,
           today,
+          field,
         );
         const planting: NewPlanting = {
           bedId,
@@ -184,7 +186,8 @@ export const logManuring = mutation({
     const { tx, scope, today, note } = context;
     const open = await openBed({ db: tx, scope, today }, input.bedId);
     const { season, doneOn, loads } = input;
-    const materialKey = input.materialKey && materialOf(input.materialKey) ? input.materialKey : null;
+    const { materialKey } = input;
+    if (materialKey && !materialOf(materialKey)) refuse('material-unknown', { field: 'materialKey' });
     const footprint = partOf(open.bed.footprint, input, scope.units);
     const manuring = {
       season,

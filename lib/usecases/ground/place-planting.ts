@@ -22,7 +22,8 @@ export function partOf(bed: Footprint, typed: { partFrom: string; partLength: st
   );
   const [from, upTo] = [Math.round(read.from / 100), Math.round((read.from + read.length) / 100)];
   const end = typed.partLength.trim() === '' ? bed.lengthCm : upTo;
-  if (end > bed.lengthCm || end <= from) refuse('part-outside-bed', { field: 'partLength' });
+  const atFault = from >= bed.lengthCm || typed.partLength.trim() === '' ? 'partFrom' : 'partLength';
+  if (end > bed.lengthCm || end <= from) refuse('part-outside-bed', { field: atFault });
   return { ...bed, yCm: bed.yCm + from, lengthCm: end - from };
 }
 
@@ -34,6 +35,7 @@ export function seasonsFor(
   crop: Crop | undefined,
   settings: SettingValues,
   today: CalendarDate,
+  field = 'season',
 ): { firstSeason: number; lastSeason: number } {
   const { season, ...days } = given;
   const begun = [days.sownOn, days.plantedOn].filter((one) => one !== null).sort()[0];
@@ -41,7 +43,7 @@ export function seasonsFor(
   if (begun) return withStanding(seasonsOf({ ...days, window: windowOf(settings) }), crop, days);
   if (season === null) refuse('day-or-season', { field: 'season' });
   const most = Number(today.slice(0, 4)) + 6;
-  if (season > most) refuse('season-out-of-range', { field: 'season', numbers: { least: 1900, most } });
+  if (season > most) refuse('season-out-of-range', { field, numbers: { least: 1900, most } });
   return withStanding({ firstSeason: season, lastSeason: season }, crop, days);
 }
 
@@ -60,7 +62,7 @@ function windowOf({ seasonFrom, seasonTo }: SettingValues): SeasonWindow {
 }
 
 /** The crop of a key, or null for bare ground; a key that nobody knows is refused. */
-export function cropOrBare(crops: ReadonlyMap<string, Crop>, key: string): Crop | null {
+export function cropOrBare(crops: ReadonlyMap<string, Crop>, key: string, field = 'cropKey'): Crop | null {
   if (key === bareKey) return null;
-  return crops.get(key) ?? refuse('crop-unknown', { field: 'cropKey', numbers: { crop: key } });
+  return crops.get(key) ?? refuse('crop-unknown', { field, numbers: { crop: key } });
 }

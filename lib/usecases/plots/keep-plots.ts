@@ -102,5 +102,10 @@ function rectangle(typed: { width: string; length: string }, units: 'metric' | '
     },
     units,
   );
+  for (const [field, tenthMm] of [
+    ['width', width],
+    ['length', length],
+  ] as const)
+    if (tenthMm < 5000) refuse('plot-too-small', { field, numbers: { least: 50 } });
   return cornersOf({ xCm: 0, yCm: 0, widthCm: Math.round(width / 100), lengthCm: Math.round(length / 100) });
 }

@@ -11,6 +11,7 @@ export type DeliveriesRefusal =
   | 'density-out-of-range'
   | 'days-out-of-order'
   | 'closing-in-the-past'
+  | 'closing-time-skipped'
   | 'no-site'
   | 'another-unsettled'
   | 'measure-below-collected'

@@ -9,6 +9,7 @@ export type PlotsRefusal =
   | 'no-holder-stays'
   | 'polygon-crosses-itself'
   | 'polygon-overlaps'
+  | 'plot-too-small'
   | 'cut-outside-plot'
   | 'cut-through-bed'
   | 'beds-outside-drawing'
