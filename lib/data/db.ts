@@ -65,6 +65,7 @@ export function brokenConstraint(error: unknown): string | null {
 const guards = [
   'bed_overlap',
   'tenancy_once',
+  'holding_member_days',
   'plot_number_in_use',
   'delivery_not_overshared',
   'delivery_not_overtaken',

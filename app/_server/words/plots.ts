@@ -9,6 +9,7 @@ export const plotsWords: Words<PlotsRefusal> = {
     `Plot ${number} is let on that day. End that tenancy first, or choose a later day.`,
   'plot-not-let': ({ number }) => `Plot ${number} is not let, so there is no tenancy to end.`,
   'end-before-start': ({ from }) => `The tenancy began on ${from}. Give a later day.`,
+  'holder-came-later': () => 'A holder who gives it up came after that day. Give a later day.',
   'no-holder-chosen': () => 'Choose at least one member to hold the plot.',
   'no-holder-stays': () =>
     'None of today’s holders would stay, and others must not get their notes and credit. Keep one of them, or end the tenancy and let the plot afresh.',

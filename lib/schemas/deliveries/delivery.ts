@@ -5,7 +5,8 @@ import { line, optionalLine, ticked, wholeNumber } from '../text';
 import { form, optionalRowId, rowId, rowIds, writeId } from '../write';
 
 const amountWords = 'Give the amount as a number above 0, with at most three decimals.';
-const wallShape = /^\d{4}-\d\d-\d\d[T ]([01]\d|2[0-3]):[0-5]\d(:[0-5]\d(\.\d{1,3})?)?$/;
+// Loads are booked within the century, where every time zone knows its hours.
+const wallShape = /^20\d\d-\d\d-\d\d[T ]([01]\d|2[0-3]):[0-5]\d(:[0-5]\d(\.\d{1,3})?)?$/;
 const wallTime = 'Give the day and time, such as 2026-12-03 18:00.';
 const priceWords = 'Give the price in pounds, such as 180 or 180.50, or leave it empty.';
 

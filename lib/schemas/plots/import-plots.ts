@@ -1,4 +1,3 @@
-import { z } from 'zod';
 import { csvText } from '../csv';
 import { day } from '../day';
 import { form, rowId, writeId } from '../write';

@@ -152,7 +152,10 @@ export const changeHolders = mutation({
     // Another household gets a holding of its own: notes, names and credit stay with this one.
     if (leave.length === holding.memberIds.length) refuse('no-holder-stays', { field: 'memberIds' });
     const join = memberIds.filter((id) => !holding.memberIds.includes(id));
-    await writeHolders(tx, scope, holdingId, { leave, join, from });
+    await writeHolders(tx, scope, holdingId, { leave, join, from }).catch((error) => {
+      if (brokenConstraint(error) === 'holding_member_days') refuse('holder-came-later', { field: 'from' });
+      throw error;
+    });
     if (holding.bookerMemberId && leave.includes(holding.bookerMemberId)) await writeBooker(tx, scope, holdingId, null);
     note({
       verb: 'holders changed',

@@ -5,6 +5,7 @@ export type PlotsRefusal =
   | 'plot-let-already'
   | 'plot-not-let'
   | 'end-before-start'
+  | 'holder-came-later'
   | 'no-holder-chosen'
   | 'no-holder-stays'
   | 'polygon-crosses-itself'
