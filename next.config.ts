@@ -3,7 +3,7 @@ import type { NextConfig } from 'next';
 const config: NextConfig = {
   poweredByHeader: false,
   // A table of 10 MB is taken in, and what is larger refused in words.
-  experimental: { serverActions: { bodySizeLimit: '24mb' } },
+  experimental: { serverActions: { bodySizeLimit: '24mb' }, proxyClientMaxBodySize: '24mb' },
   serverExternalPackages: ['@node-rs/argon2', 'graphile-worker', 'pg'],
   headers: async () => [
     {

@@ -15,5 +15,7 @@ const words: Words<RefusalCode> = {
 
 /** A refusal in plain words: what was not done, and what would be accepted. */
 export function wordsFor(refusal: Refusal): string {
-  return refusal.code === 'input' ? refusal.words : words[refusal.code](refusal.numbers ?? {});
+  if (refusal.code === 'input') return refusal.words;
+  const { cell, code, numbers = {} } = refusal;
+  return `${cell ? `Line ${cell.line}, column “${cell.column}”: ` : ''}${words[code](numbers)}`;
 }

@@ -11,6 +11,8 @@ export type Refusal =
       readonly code: RefusalCode;
       readonly field?: string;
       readonly numbers?: Readonly<Record<string, string | number>>;
+      /** Where in a table it stands. */
+      readonly cell?: { readonly line: number; readonly column: string };
     }
   /** Input that its schema refused; the schema brings the words. */
   | { readonly code: 'input'; readonly field?: string; readonly words: string };

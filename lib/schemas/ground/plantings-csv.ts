@@ -1,5 +1,6 @@
 import { type CsvFault, type CsvRow, readCsv } from '../csv';
 import { optionalDay } from '../day';
+import { optionalLine } from '../text';
 
 const columns = {
   bed: ['bed name'],
@@ -33,13 +34,15 @@ export function readPlantingsCsv(text: string): { rows: PlantingRow[]; faults: C
   const { rows, faults } = readCsv(text, columns, ['bed', 'crop']);
   const read = rows.map(readRow);
   const all = [...faults, ...read.flatMap((row) => ('faults' in row ? row.faults : []))];
-  return { rows: all.length ? [] : (read as PlantingRow[]), faults: all };
+  return { rows: all.length ? [] : (read as PlantingRow[]), faults: all.sort((a, b) => a.line - b.line) };
 }
 
 function readRow({ line, cells }: CsvRow): PlantingRow | { faults: CsvFault[] } {
   const faults: CsvFault[] = [];
   const fault = (column: string, reason: string) => void faults.push({ line, column, reason });
   const cell = (name: keyof typeof columns) => (cells[name] ?? '').trim();
+  const variety = optionalLine('the variety', 60).safeParse(cell('variety'));
+  if (!variety.success) fault('variety', variety.error.issues[0]?.message ?? '');
   if (!cell('bed')) fault('bed', 'Give the bed’s name.');
   if (!cell('crop')) fault('crop', 'Give the crop, or “bare”.');
   const season = /^(19|20|21)\d\d$/.test(cell('season')) ? Number(cell('season')) : null;
@@ -58,7 +61,7 @@ function readRow({ line, cells }: CsvRow): PlantingRow | { faults: CsvFault[] } 
     bed: cell('bed'),
     crop: cell('crop'),
     season,
-    variety: cell('variety').slice(0, 60) || null,
+    variety: variety.data ?? null,
     days,
     partFrom: cell('from'),
     partLength: cell('length'),

@@ -1,5 +1,5 @@
 import { type CalendarDate, calendarDate } from '@/lib/domain/calendar/calendar-date';
-import { type CsvFault, type CsvRow, readCsv } from '../csv';
+import { type CsvFault, type CsvRow, readCsv, shortened } from '../csv';
 import { optionalDay } from '../day';
 import { line, optionalEmail, optionalLine } from '../text';
 
@@ -48,7 +48,7 @@ function readRow({ line: at, cells }: CsvRow): PlotRow | { faults: CsvFault[] } 
   const phones = parted(cells.phone).map((phone) => optionalLine('the telephone number', 30).safeParse(phone));
   for (const phone of phones) if (!phone.success) fault('phone', phone.error.issues[0]?.message ?? '');
   const from = optionalDay('the start of the tenancy').safeParse(cells.from ?? '');
-  if (!from.success) fault('from', 'Give a real day, such as 2019-10-01 or 1/10/2019.');
+  if (!from.success) fault('from', 'Give a real day from 1900 on, such as 2019-10-01 or 1/10/2019.');
   if (faults.length) return { faults };
   return {
     line: at,
@@ -85,6 +85,6 @@ function repeated(rows: readonly CsvRow[]): CsvFault[] {
     if (first === undefined) seen.set(key, at);
     return first === undefined || key === ''
       ? []
-      : [{ line: at, column: 'plot', reason: `Plot ${cells.plot} stands on line ${first} already.` }];
+      : [{ line: at, column: 'plot', reason: `Plot ${shortened(cells.plot ?? '')} stands on line ${first} already.` }];
   });
 }

@@ -7,10 +7,10 @@ import type { Scope } from '@/lib/data/scope';
 import { settingsOn } from '@/lib/data/setting';
 import type { CalendarDate } from '@/lib/domain/calendar/calendar-date';
 import { canEnter } from '@/lib/domain/policy/standing';
-import type { CsvFault } from '@/lib/schemas/csv';
+import { type CsvFault, shortened } from '@/lib/schemas/csv';
 import { importPlantingsInput, lookAtPlantingsInput } from '@/lib/schemas/ground/planting';
 import { type PlantingRow, readPlantingsCsv } from '@/lib/schemas/ground/plantings-csv';
-import { refuseFaults } from '../csv-faults';
+import { type RefusedCell, refuseFaults } from '../csv-faults';
 import { mutation, query, settle } from '../operation';
 import { Refused } from '../refusal';
 import { openPlot, type OpenPlot } from './open-bed';
@@ -30,7 +30,7 @@ async function readTable({ db, scope, today }: At, { plot, holding }: OpenPlot, 
   const names = [...crops.values()].flatMap(({ key, name }) => [key, name.toLowerCase()].map((word) => [word, key]));
   const keys = new Map([...names, ['bare', 'bare']] as [string, string][]);
   const { rows, faults } = readPlantingsCsv(table);
-  const read = rows.map((row): Taken | { faults: CsvFault[] } => {
+  const read = rows.map((row): Taken | { faults: (CsvFault | RefusedCell)[] } => {
     const bed = beds.find(({ name }) => name.toLowerCase() === row.bed.toLowerCase());
     const cropKey = keys.get(row.crop.toLowerCase());
     if (!bed || !cropKey) return { faults: unknown(row, bed, cropKey, beds) };
@@ -60,8 +60,8 @@ function unknown(
   beds: readonly BedRecord[],
 ): CsvFault[] {
   const there = beds.map(({ name }) => name).join(', ') || 'none';
-  const noBed = { line, column: 'bed', reason: `There is no bed ${bed} on this plot. It has ${there}.` };
-  const noCrop = { line, column: 'crop', reason: `There is no crop called ${crop}.` };
+  const noBed = { line, column: 'bed', reason: `There is no bed ${shortened(bed)} on this plot. It has ${there}.` };
+  const noCrop = { line, column: 'crop', reason: `There is no crop called ${shortened(crop)}.` };
   return [...(found ? [] : [noBed]), ...(cropKey ? [] : [noCrop])];
 }
 
@@ -121,17 +121,18 @@ function withPlanned(seasons: { firstSeason: number; lastSeason: number }, today
 
 const columnOf: Record<string, string> = { partFrom: 'from', partLength: 'length', clearedOn: 'cleared' };
 
-function refusedAsFault<T extends object>(row: PlantingRow, work: () => T): T | { faults: CsvFault[] } {
+function refusedAsFault<T extends object>(row: PlantingRow, work: () => T): T | { faults: RefusedCell[] } {
   try {
     return work();
   } catch (error) {
     if (!(error instanceof Refused)) throw error;
     return {
-      faults: error.refusals.map(({ field = 'season' }) => ({
-        line: row.line,
-        column: columnOf[field] ?? field,
-        reason: 'This does not fit the bed, the days or the seasons that can be recorded.',
-      })),
+      faults: error.refusals
+        .filter((refusal) => refusal.code !== 'input')
+        .map((refusal) => {
+          const { field = 'season' } = refusal;
+          return { line: row.line, column: columnOf[field] ?? field, refusal };
+        }),
     };
   }
 }
