@@ -93,6 +93,13 @@ const forbidden = [
     to: { path: '^app/\\(', pathNot: '^app/\\($1\\)/' },
   },
   {
+    name: 'answers-held-in-one-place',
+    comment: 'Only the one way in which pages ask may hold answers, and only while it is measured.',
+    severity: 'error',
+    from: { path: '^(app|lib)/', pathNot: '^app/_server/caller\\.ts$' },
+    to: { path: '^app/_server/held-answers\\.ts$' },
+  },
+  {
     name: 'primitives-stay-primitive',
     comment: 'What is drawn everywhere reaches for no server.',
     severity: 'error',

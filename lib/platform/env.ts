@@ -12,6 +12,7 @@ const shape = z.object({
   BARROWMOOT_DEMO: z.string().optional(),
   BARROWMOOT_TEST: z.string().optional(),
   BARROWMOOT_FIXED_NOW: z.string().optional(),
+  BARROWMOOT_BENCH: z.string().optional(),
 });
 
 type Env = {
@@ -26,6 +27,8 @@ type Env = {
   /** The demo society was loaded: its sign-ins and its mailbox are shown. */
   readonly demo: boolean;
   readonly fixedNow: string | undefined;
+  /** Pages answer from what they read first: the measurements' own floor. */
+  readonly holdsAnswers: boolean;
 };
 
 let read: Env | undefined;
@@ -47,7 +50,8 @@ function readEnv(): Env {
     mailFrom: given.MAIL_FROM,
     stateDir: given.BARROWMOOT_STATE,
     demo: given.BARROWMOOT_DEMO === '1',
-    // A clock that stands still is for tests alone.
+    // A clock that stands still is for tests alone, and so are answers that do.
     fixedNow: given.BARROWMOOT_TEST === '1' ? given.BARROWMOOT_FIXED_NOW : undefined,
+    holdsAnswers: given.BARROWMOOT_TEST === '1' && given.BARROWMOOT_BENCH === '1',
   };
 }

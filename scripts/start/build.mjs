@@ -34,21 +34,27 @@ export function generate() {
   );
 }
 
+const built = [
+  'app',
+  'lib',
+  'public',
+  'proxy.ts',
+  'instrumentation.ts',
+  'next.config.ts',
+  'postcss.config.mjs',
+  'tsconfig.json',
+  'prisma/schema.prisma',
+  'package-lock.json',
+];
+
+/** Whether the build is that of the sources as they are. */
+export function isBuilt() {
+  return isFresh('build', fingerprint(built), fs.existsSync('.next/BUILD_ID'));
+}
+
 /** Build the service, when its sources changed. */
 export function build(env) {
-  const sources = [
-    'app',
-    'lib',
-    'public',
-    'proxy.ts',
-    'instrumentation.ts',
-    'next.config.ts',
-    'postcss.config.mjs',
-    'tsconfig.json',
-    'prisma/schema.prisma',
-    'package-lock.json',
-  ];
-  return whenChanged('build', sources, fs.existsSync('.next/BUILD_ID'), () =>
+  return whenChanged('build', built, fs.existsSync('.next/BUILD_ID'), () =>
     command(process.execPath, ['node_modules/next/dist/bin/next', 'build'], {
       ...quietEnv,
       ...env,
@@ -58,12 +64,20 @@ export function build(env) {
 }
 
 async function whenChanged(name, sources, present, make) {
-  const stamp = path.join(state, `${name}.stamp`);
   const now = fingerprint(sources);
-  if (present && fs.existsSync(stamp) && fs.readFileSync(stamp, 'utf8') === now) return 'nothing to do';
+  if (isFresh(name, now, present)) return 'nothing to do';
   await make();
   fs.mkdirSync(state, { recursive: true });
-  fs.writeFileSync(stamp, now);
+  fs.writeFileSync(stampOf(name), now);
+}
+
+function isFresh(name, now, present) {
+  const stamp = stampOf(name);
+  return present && fs.existsSync(stamp) && fs.readFileSync(stamp, 'utf8') === now;
+}
+
+function stampOf(name) {
+  return path.join(state, `${name}.stamp`);
 }
 
 function fingerprint(sources) {

@@ -17,7 +17,11 @@ export async function node(file, args = [], env = {}) {
   return { code: child.exitCode ?? 1, output };
 }
 
-/** Start a file of Node's and leave it running. */
+/**
+ * Start a file of Node's and leave it running.
+ *
+ * @returns {import('node:child_process').ChildProcess}
+ */
 export function start(file, args = [], env = {}) {
   // A group of its own: Ctrl-C reaches us, and we stop everything in order.
   const options = { env: { ...process.env, ...env }, stdio: ['ignore', 'pipe', 'pipe'], detached: true };

@@ -1,115 +1,81 @@
 import fs from 'node:fs';
 import os from 'node:os';
-import { footprint } from '@/lib/domain/ground/footprint';
-import { complianceOfSeason } from '@/lib/domain/rotation/compliance';
-import type { RecordedPlanting } from '@/lib/domain/rotation/recorded-planting';
-import { shareOut } from '@/lib/domain/sharing/share-out';
+import path from 'node:path';
+import { say } from '../../scripts/start/steps.mjs';
+import { killRunning } from '../../scripts/test/child.mjs';
+import { startThrowawayPostgres } from '../../scripts/test/throwaway-postgres.mjs';
+import { loadDatabase } from './bench-database';
+import { measureBooking } from './booking';
+import { measureCompliance } from './compliance';
+import { hangUp } from './http';
+import { measureMemory } from './memory';
+import { measurePages } from './pages';
+import { startRecorder } from './queries';
+import { measureScripts } from './scripts-sent';
+import { measureShareOut } from './share-out';
+import { measureSocieties } from './societies';
+import { measureStartUp } from './start-up';
+import { type Section, section } from './table';
+import { visitorsOf } from './visitors';
 
-type Measured = { readonly size: number; readonly ms: number; readonly besideMs: number; readonly heapMb: number };
+// All of it writes the report; some of it by name, or all of it --quick, is only shown.
+const names = process.argv.slice(2).filter((one) => one !== '--quick');
+const isQuick = process.argv.includes('--quick');
+const [seconds, requests] = isQuick ? [0.5, 1000] : [3, 10_000];
 
-/** The middle of seven runs of each, turn by turn, so that both see the same machine. */
-function sideBySide(size: number, work: () => unknown, beside: () => unknown): Measured {
-  const [ours, theirs]: [number[], number[]] = [[], []];
-  globalThis.gc?.();
-  const before = process.memoryUsage().heapUsed;
-  let most = before;
-  for (let turn = 0; turn < 7; turn++) {
-    ours.push(timed(work));
-    most = Math.max(most, process.memoryUsage().heapUsed);
-    theirs.push(timed(beside));
-  }
-  return { size, ms: middle(ours), besideMs: middle(theirs), heapMb: (most - before) / 1e6 };
+const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'barrowmoot-bench-'));
+// As root PostgreSQL runs as somebody else, who must be able to walk down to its folder.
+fs.chmodSync(folder, 0o711);
+say('PostgreSQL for the measurements');
+const server = await startThrowawayPostgres();
+
+async function tidy(): Promise<void> {
+  hangUp();
+  await killRunning();
+  await server.stop();
+  fs.rmSync(folder, { recursive: true, force: true });
 }
+for (const signal of ['SIGINT', 'SIGTERM'] as const)
+  process.once(signal, () => void tidy().finally(() => process.exit(130)));
 
-function timed(work: () => unknown): number {
-  const from = performance.now();
-  work();
-  return performance.now() - from;
-}
-
-function middle(values: readonly number[]): number {
-  return values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0;
-}
-
-function measureShareOut(count: number): Measured {
-  const claims = Array.from({ length: count }, (_, at) => ({
-    id: `claim-${at}`,
-    asked: (at * 7) % 13,
-    need: (at * 5) % 9,
-    creditMillionths: ((at * 37) % 101) * 1000,
-  }));
-  const numbers = claims.map(({ creditMillionths }, at) => (creditMillionths * 7919 + at * 104_729) % 1_000_003);
-  const loads = count * 3;
-  return sideBySide(
-    count,
-    () => shareOut({ loads, claims, lotSeed: 'ab'.repeat(32) }),
-    () => numbers.toSorted((a, b) => a - b),
-  );
-}
-
-function measureCompliance(plots: number): Measured {
-  const groups = ['allium-kin', 'brassica-kin', 'legume-kin', 'potato-kin'];
-  const beds = Array.from({ length: plots * 8 }, (_, at) => ({
-    id: `b${at}`,
-    frameId: `f${Math.floor(at / 8)}`,
-    footprint: footprint(0, (at % 8) * 200, 600, 150),
-  }));
-  const plantings = new Map<string, RecordedPlanting[]>();
-  for (const [at, bed] of beds.entries())
-    for (let season = 2015; season < 2027; season++) {
-      const row: RecordedPlanting = {
-        id: `${bed.id} ${season}`,
-        footprint: bed.footprint,
-        cropKey: 'x',
-        hostGroups: [groups[(at + season) % 4] ?? ''],
-        cropGroup: 'alliums',
-        firstSeason: season,
-        lastSeason: season,
-      };
-      plantings.set(bed.frameId, [...(plantings.get(bed.frameId) ?? []), row]);
-    }
-  const settings = {
-    breakYears: Object.fromEntries(groups.map((group) => [group, 3])),
-    edgeWidthCm: 30,
-    edgeSharePercent: 5,
+async function measure(): Promise<string> {
+  say('loading 10 societies');
+  const databaseUrl = await loadDatabase(server, { societies: 10, plots: 60 });
+  const visitors = await visitorsOf(databaseUrl, 600);
+  // One society, so that all of them book on one delivery.
+  const mates = visitors.filter(({ slug }) => slug === visitors[0]?.slug).slice(0, 50);
+  const recorded = async <Found>(work: (recorder: Awaited<ReturnType<typeof startRecorder>>) => Promise<Found>) => {
+    const recorder = await startRecorder(databaseUrl, folder);
+    return work(recorder).finally(recorder.stop);
   };
-  const rows = [...plantings.values()].flat();
-  return sideBySide(
-    plots,
-    () => complianceOfSeason({ season: 2026, beds, undividedAreaCm2: 0, plantings, settings }),
-    () => rows.toSorted((a, b) => (a.id < b.id ? -1 : 1)),
-  );
+  const parts: Record<string, () => Section | Promise<Section>> = {
+    'share-out': measureShareOut,
+    compliance: measureCompliance,
+    booking: () => recorded((recorder) => measureBooking({ databaseUrl, recorder, visitors: mates, seconds })),
+    pages: () => recorded((recorder) => measurePages({ databaseUrl, recorder, visitors: mates, seconds, folder })),
+    societies: () => measureSocieties(server, seconds / 2),
+    memory: () => measureMemory(databaseUrl, mates, requests),
+    'start-up': () => measureStartUp(databaseUrl, folder),
+    scripts: () => measureScripts(databaseUrl, mates),
+  };
+  const unknown = names.filter((name) => !(name in parts));
+  if (unknown.length)
+    throw new Error(`There is no ${unknown.join(', ')}. There are: ${Object.keys(parts).join(', ')}.`);
+  const sections: string[] = [];
+  for (const [name, work] of Object.entries(parts))
+    if (names.length === 0 || names.includes(name)) sections.push(section(await work()));
+  return sections.join('\n');
 }
 
-function table(title: string, beside: string, unit: string, rows: readonly Measured[]): string {
-  const lines = rows.map(({ size, ms, besideMs, heapMb }, at) => {
-    const before = rows[at - 1];
-    const growth = before ? `${(ms / before.ms).toFixed(1)} for ${(size / before.size).toFixed(0)} times the size` : '';
-    return `| ${size.toLocaleString('en-GB')} | ${ms.toFixed(1)} | ${(ms / besideMs).toFixed(1)} | ${growth} | ${heapMb.toFixed(0)} |`;
-  });
-  return [
-    `## ${title}`,
-    '',
-    `| ${unit} | ms | times ${beside} | growth | heap, MB |`,
-    '|---|---|---|---|---|',
-    ...lines,
-    '',
-  ].join('\n');
+try {
+  const day = new Date().toISOString().slice(0, 10);
+  const report = `# Measurements
+
+Written by \`npm run bench\` on ${day}, Node ${process.versions.node}, ${os.cpus().length} cores. What is compared was run turn by turn in the same run: read the ratios, not the milliseconds. In the first two tables the middle of seven runs.
+
+${await measure()}`;
+  if (names.length === 0 && !isQuick) fs.writeFileSync('docs/measurements.md', report);
+  console.log(`\n${report}`);
+} finally {
+  await tidy();
 }
-
-const report = [
-  '# Measurements',
-  '',
-  `Written by \`npm run bench\` on ${new Date().toISOString().slice(0, 10)}, Node ${process.versions.node}, ${os.cpus().length} cores. Middle of seven runs; the ratio is against the other column of the same run.`,
-  '',
-  table('Share-out', 'a plain sort of as many numbers', 'claims', [100, 1000, 10_000, 100_000].map(measureShareOut)),
-  table(
-    'Compliance of a season: plots of 8 beds with 12 seasons on record',
-    'a plain sort of as many plantings',
-    'plots',
-    [25, 50, 100, 200].map(measureCompliance),
-  ),
-].join('\n');
-
-fs.writeFileSync('docs/measurements.md', report);
-console.log(report);
