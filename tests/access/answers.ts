@@ -4,7 +4,7 @@ import type { Caller } from '@/lib/usecases/operation';
 import { NotFound } from '@/lib/usecases/refusal';
 import type { Operation } from './row';
 
-export type Answer = { readonly is: 'not found' | 'refused' | 'done'; readonly text: string };
+type Answer = { readonly is: 'not found' | 'refused' | 'done'; readonly text: string };
 
 /** How an operation answers somebody, and everything that it says, in lower case. */
 export async function answerTo(operation: Operation, caller: Caller, input: object): Promise<Answer> {

@@ -11,7 +11,7 @@ export type Operation = {
 export const people = ['secretary', 'chair', 'treasurer', 'gate_helper', 'holder', 'neighbour'] as const;
 export type Person = (typeof people)[number];
 
-export const everybody: readonly Person[] = people;
+export const everybody: readonly Person[] = [...people];
 export const secretary: readonly Person[] = ['secretary'];
 export const committee: readonly Person[] = ['secretary', 'chair', 'treasurer'];
 export const gate: readonly Person[] = ['secretary', 'gate_helper'];

@@ -7,9 +7,10 @@ import { changeHolders, endTenancy, letPlot } from '@/lib/usecases/plots/keep-te
 import { readSite } from '@/lib/usecases/site/read-site';
 import { done, makeMember, once, refusedWith } from '../fixtures/society';
 import { answerTo, idsIn, writtenIn } from './answers';
+import { thisYear } from './fill/ground';
 import { rows } from './matrix/rows';
 import { committee, everybody, idsNamed, people, type Person, type Row, secretary } from './row';
-import { fillSociety, type FilledSociety, thisYear } from './society';
+import { fillSociety, type FilledSociety } from './society';
 
 /** Who sees which text of the society in the answers to all questions: exactly these, and nobody else. */
 const seen: Readonly<Record<string, readonly Person[]>> = {

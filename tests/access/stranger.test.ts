@@ -3,7 +3,7 @@ import type { Caller } from '@/lib/usecases/operation';
 import { answerTo, fingerprint, fingerprintOf, idsIn, writtenIn } from './answers';
 import { rows } from './matrix/rows';
 import { idsNamed, type Row } from './row';
-import { fillSociety, type FilledSociety } from './society';
+import { figureOf, fillSociety, type FilledSociety } from './society';
 
 // The secretary of another society, at home there: nothing of ours is found, shown or changed from theirs.
 let ours: FilledSociety;
@@ -84,5 +84,6 @@ function everyInput(row: Row): object[] {
 
 function expectNothingOfOurs(text: string): void {
   expect(text).not.toContain(ours.tag);
+  expect(text).not.toContain(String(figureOf(ours.tag)));
   expect([...ourIds].filter(([id]) => text.includes(id))).toEqual([]);
 }
