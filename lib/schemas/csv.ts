@@ -47,7 +47,8 @@ export function readCsv(
   const wrong = headingFaults(headings, keys, columns, required, head ? beginOf(head) : 1);
   if (wrong.length) return { rows: [], faults: wrong };
   return {
-    rows: body.map((record) => toRow(record, keys)),
+    // What is too long for a cell is looked at no further.
+    rows: body.filter(({ record }) => !record.some(isTooLong)).map((record) => toRow(record, keys)),
     faults: body.flatMap((record) => cellFaults(record, headings)),
   };
 }
@@ -75,6 +76,10 @@ function recordsOf(text: string): CsvRecord[] | { unclosedAt: number } {
     if (!(error instanceof CsvError)) throw error;
     return { unclosedAt: Number((error as { lines?: number }).lines ?? 1) };
   }
+}
+
+function isTooLong(cell: string): boolean {
+  return cell.length > longestCell;
 }
 
 function toRow(record: CsvRecord, keys: readonly (string | null)[]): CsvRow {
@@ -111,7 +116,7 @@ function cellFaults(record: CsvRecord, headings: readonly string[]): CsvFault[] 
   const line = beginOf(record);
   const stray = record.record.some((cell, at) => !headings[at] && cell.trim() !== '');
   const reason = 'It has more cells than the heading line. Put a cell that holds a comma into quotation marks.';
-  const long = headings.filter((_, at) => (record.record[at] ?? '').length > longestCell);
+  const long = headings.filter((_, at) => isTooLong(record.record[at] ?? ''));
   return [
     ...(stray ? [{ line, column: '', reason }] : []),
     ...long.map((column) => ({ line, column, reason: `Keep a cell to ${longestCell} characters.` })),
