@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
+import { db } from '@/lib/data/db';
 import type { Caller } from '@/lib/usecases/operation';
 import { answerTo, fingerprint, fingerprintOf, idsIn, writtenIn } from './answers';
 import { rows } from './matrix/rows';
@@ -9,12 +10,16 @@ import { figureOf, fillSociety, type FilledSociety } from './society';
 let ours: FilledSociety;
 let theirs: FilledSociety;
 let stranger: Caller;
+// A value that only our rules have.
+const ourRule = '04-17';
 let ourIds: ReadonlyMap<string, string>;
 
 beforeAll(async () => {
   ours = await fillSociety();
   theirs = await fillSociety();
   stranger = theirs.callers.secretary;
+  const rule = { key: 'seasonFrom', value: ourRule, effectiveFrom: new Date('2020-01-01') };
+  await db().societySetting.create({ data: { ...rule, societyId: ours.id } });
   ourIds = await idsIn(ours.id);
   expect(ourIds.size).toBeGreaterThan(100);
 });
@@ -85,5 +90,6 @@ function everyInput(row: Row): object[] {
 function expectNothingOfOurs(text: string): void {
   expect(text).not.toContain(ours.tag);
   expect(text).not.toContain(String(figureOf(ours.tag)));
+  expect(text).not.toContain(`"${ourRule}"`);
   expect([...ourIds].filter(([id]) => text.includes(id))).toEqual([]);
 }
