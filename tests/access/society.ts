@@ -35,7 +35,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
   const rule = once({ key: 'barrowLitres', value: '85', from: todayIn('Europe/London') });
   await done(changeSetting.run(secretary.caller, rule));
   const figure = figureOf(tag);
-  const credit = { societyId: society.id, materialKey: 'straw', code: 'settled' };
+  const credit = { societyId: society.id, materialKey: word('material'), code: 'settled' };
   await db().creditEntry.createMany({
     data: [
       { ...credit, holdingId: ground.ids.holdingId, changeMillionths: figure },
