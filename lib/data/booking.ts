@@ -69,6 +69,22 @@ export async function bookingOfHolding(
   return row && toBooking(row);
 }
 
+/** What holdings have on all deliveries and stands, by delivery. */
+export async function bookingsOfHoldings(
+  db: Db,
+  scope: Scope,
+  holdingIds: readonly string[],
+): Promise<ReadonlyMap<string, readonly BookingRecord[]>> {
+  const rows = await db.booking.findMany({
+    where: { holdingId: { in: [...holdingIds] }, societyId: scope.societyId, withdrawnAt: null },
+    include: withBeds,
+    orderBy: { id: 'asc' },
+  });
+  const byDelivery = new Map<string, BookingRecord[]>();
+  for (const row of rows) byDelivery.set(row.deliveryId, [...(byDelivery.get(row.deliveryId) ?? []), toBooking(row)]);
+  return byDelivery;
+}
+
 /** One booking of a delivery that stands, or null. */
 export async function bookingById(db: Db, scope: Scope, deliveryId: string, id: string): Promise<BookingRecord | null> {
   const row = await db.booking.findFirst({

@@ -1,6 +1,6 @@
 import 'server-only';
 import { z } from 'zod';
-import { type BookingRecord, bookingOfHolding, bookingsOf } from '@/lib/data/booking';
+import { type BookingRecord, bookingsOf, bookingsOfHoldings } from '@/lib/data/booking';
 import { creditedMaterials, creditsOf } from '@/lib/data/credit';
 import { deliveriesOf, deliveryById, type DeliveryRecord, shareOutRecordOf, unloadersOf } from '@/lib/data/delivery';
 import { byNumber, type HoldingOnDay, holdingsOfMember, holdingsOn } from '@/lib/data/holding';
@@ -37,17 +37,12 @@ export const listDeliveries = query({
   read: async ({ db, scope, now, today }) => {
     const mine = await holdingsOfMember(db, scope, scope.memberId, today);
     const deliveries = (await deliveriesOf(db, scope, now)).filter((delivery) => canSeeDelivery(scope, delivery));
-    const rows = await Promise.all(
-      deliveries.map(async (delivery) => {
-        const bookings = await Promise.all(mine.map(({ id }) => bookingOfHolding(db, scope, delivery.id, id)));
-        return {
-          ...titled(delivery),
-          mine: bookings
-            .filter((booking) => booking !== null && !booking.withdrawn)
-            .map((booking) => booking as BookingRecord),
-        };
-      }),
+    const bookings = await bookingsOfHoldings(
+      db,
+      scope,
+      mine.map(({ id }) => id),
     );
+    const rows = deliveries.map((delivery) => ({ ...titled(delivery), mine: bookings.get(delivery.id) ?? [] }));
     return { deliveries: rows, timeZone: scope.timeZone, today };
   },
 });

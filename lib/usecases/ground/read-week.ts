@@ -2,7 +2,7 @@ import 'server-only';
 import { z } from 'zod';
 import { changesByOthers } from '@/lib/data/audit';
 import { bedsStanding } from '@/lib/data/bed';
-import { bookingOfHolding } from '@/lib/data/booking';
+import { bookingsOfHoldings } from '@/lib/data/booking';
 import { cropsOf } from '@/lib/data/crop';
 import { deliveriesOf } from '@/lib/data/delivery';
 import { type HoldingOnDay, holdingsOfMember } from '@/lib/data/holding';
@@ -103,13 +103,17 @@ const steps: Partial<Record<DeliveryState, string>> = {
 async function dueOfDeliveries(context: ReadContext, holdings: readonly HoldingOnDay[]): Promise<Due[]> {
   const { db, scope, today, now } = context;
   const due: Due[] = [];
+  const bookings = await bookingsOfHoldings(
+    db,
+    scope,
+    holdings.map(({ id }) => id),
+  );
   for (const delivery of await deliveriesOf(db, scope, now)) {
     const { id: deliveryId, name, state } = delivery;
     if (['open', 'shared', 'collecting'].includes(state)) {
       const needs = state === 'open' ? await needsForDelivery({ tx: db, scope, today }, delivery, holdings) : null;
       for (const holding of holdings) {
-        const booking = await bookingOfHolding(db, scope, deliveryId, holding.id);
-        const stands = booking && !booking.withdrawn ? booking : null;
+        const stands = bookings.get(deliveryId)?.find(({ holdingId }) => holdingId === holding.id);
         const need = needs?.get(holding.id);
         if (need)
           due.push({
