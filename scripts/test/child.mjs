@@ -31,15 +31,21 @@ export function start(file, args = [], env = {}) {
   return child;
 }
 
-/** Stop one child, and whatever it has started. */
+/** Stop one child, and whatever it has started; what does not go when it is told is ended. */
 export async function kill(child) {
   if (child.exitCode !== null || child.signalCode) return;
-  try {
-    process.kill(-child.pid, 'SIGTERM');
-  } catch {
-    child.kill('SIGTERM');
-  }
+  signal(child, 'SIGTERM');
+  const end = setTimeout(() => signal(child, 'SIGKILL'), 20_000);
   await gone(child);
+  clearTimeout(end);
+}
+
+function signal(child, name) {
+  try {
+    process.kill(-child.pid, name);
+  } catch {
+    child.kill(name);
+  }
 }
 
 /** Stop all that still run. */

@@ -37,8 +37,9 @@ export async function run(file: string, args: string[], env: Env, until: string)
     stream?.on('data', (chunk) => {
       said = (said + chunk).slice(-6000);
     });
+  const late = performance.now() + 120_000;
   while (!(await answers(until))) {
-    if (child.exitCode !== null) throw new Error(`${file} ended before it answered:\n${said}`);
+    if (child.exitCode !== null || performance.now() > late) throw new Error(`${file} did not come up:\n${said}`);
     await new Promise((resolve) => setTimeout(resolve, 10));
   }
   return { address: new URL(until).origin, pid: child.pid ?? 0, stop: () => kill(child) };
