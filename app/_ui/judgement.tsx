@@ -1,4 +1,5 @@
 import { hostGroupName } from '@/lib/domain/catalogue/host-groups';
+import { troubleName } from '@/lib/domain/catalogue/troubles';
 import { percent } from '@/lib/domain/quantity/area';
 import type { Finding } from '@/lib/domain/rotation/judge';
 import { Mark, type MarkKind } from './mark';
@@ -26,11 +27,25 @@ function sentence(finding: WordedFinding, areaCm2: number): string {
   const share = percent(finding.areaCm2, areaCm2);
   if (finding.code === 'not-known')
     return `No record for ${list(finding.missing)} on ${share} of this ground: ${years(finding.missing.length)} missing.`;
-  const { cause, clearYears, breakYears, yearsShort, hostGroup, cropName } = finding;
-  const stood = `${share} of this stands on ${cropName ?? cause.cropKey} of ${cause.season}`;
+  const { cause, trouble, clearYears, breakYears, yearsShort, hostGroup, cropName } = finding;
+  if (trouble) return troubleSentence(finding, trouble, share);
+  const stood = `${share} of this stands on ${cropName ?? cause?.cropKey} of ${cause?.season}`;
   if (finding.code === 'edge-only') return `${stood}: edge only, which does not count against the break.`;
   const had = clearYears === 0 ? 'no clear year' : `${years(clearYears)} clear`;
-  return `${stood}: ${had} of the ${breakYears} that ${hostGroupName(hostGroup).toLowerCase()} should have, ${years(yearsShort)} short.`;
+  return `${stood}: ${had} of the ${breakYears} that ${hostGroupName(hostGroup).toLowerCase()} should have, ${years(yearsShort ?? 0)} short.`;
+}
+
+function troubleSentence(
+  { cause, clearYears, breakYears, cropName }: Exclude<WordedFinding, { code: 'not-known' }>,
+  trouble: { key: string; foundSeason: number },
+  share: string,
+): string {
+  const found = `${troubleName(trouble.key)} was found on ${share} of this ground in ${trouble.foundSeason}`;
+  if (breakYears === null) return `${found}: no break is known to clear it. Grow none of its hosts here.`;
+  const since =
+    cause && cause.season > trouble.foundSeason ? `, and ${cropName ?? cause.cropKey} fed it in ${cause.season}` : '';
+  const last = Math.max(trouble.foundSeason, cause?.season ?? 0);
+  return `${found}${since}: ${years(clearYears)} clear of the ${breakYears} it wants, so none of its hosts before ${last + breakYears + 1}.`;
 }
 
 function years(count: number): string {

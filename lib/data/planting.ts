@@ -89,6 +89,39 @@ export async function plantingsIn(
   return rows.map(toPlanting(crops));
 }
 
+/**
+ * What a site's compliance is worked out from: the plantings of its ground in some seasons, and no more of them than the
+ * maths needs, since a large site has tens of thousands.
+ */
+export async function plantingsOfSite(
+  db: Db,
+  scope: Scope,
+  crops: Crops,
+  siteId: string,
+  seasons: { from: number; to: number },
+): Promise<(RecordedPlanting & { frameId: string })[]> {
+  type Lean = Footprint & Pick<Planting, 'id' | 'frameId' | 'cropKey' | 'firstSeason' | 'lastSeason'>;
+  const rows = await db.$queryRaw<Lean[]>`
+    SELECT p."id", p."frameId", p."cropKey", p."xCm", p."yCm", p."widthCm", p."lengthCm", p."firstSeason", p."lastSeason"
+    FROM "Planting" p JOIN "Frame" f ON f."id" = p."frameId" AND f."societyId" = p."societyId"
+    WHERE p."societyId" = ${scope.societyId}::uuid AND f."siteId" = ${siteId}::uuid AND p."retiredAt" IS NULL
+      AND p."firstSeason" <= ${seasons.to} AND p."lastSeason" >= ${seasons.from}
+    ORDER BY p."firstSeason", p."id"`;
+  return rows.map(({ id, frameId, cropKey, firstSeason, lastSeason, xCm, yCm, widthCm, lengthCm }) => {
+    const crop = crops.get(cropKey);
+    return {
+      id,
+      frameId,
+      cropKey,
+      firstSeason,
+      lastSeason,
+      footprint: { xCm, yCm, widthCm, lengthCm },
+      hostGroups: crop?.hostGroups ?? [],
+      cropGroup: crop?.cropGroup ?? null,
+    };
+  });
+}
+
 /** One planting that was not taken back, or null. */
 export async function plantingById(db: Db, scope: Scope, crops: Crops, id: string): Promise<PlantingRecord | null> {
   const row = await db.planting.findFirst({ where: { id, societyId: scope.societyId, retiredAt: null } });

@@ -19,6 +19,7 @@ export type PlotOnDay = {
   readonly quarterRods: number | null;
   readonly areaCm2: number;
   readonly fromOn: CalendarDate;
+  readonly retiredOn: CalendarDate | null;
 };
 
 type Row = Plot & { frame: { originXCm: number | null; originYCm: number | null; bearingCentideg: number } };
@@ -35,6 +36,7 @@ function toPlot(row: Row): PlotOnDay {
     quarterRods: row.quarterRods,
     areaCm2: Number(row.areaCm2),
     fromOn: fromDbDay(row.fromOn),
+    retiredOn: row.retiredOn && fromDbDay(row.retiredOn),
   };
 }
 
@@ -61,6 +63,12 @@ export async function plotsOn(
     },
     include: { frame: true },
   });
+  return rows.map(toPlot).sort((a, b) => byNumber(a.number, b.number));
+}
+
+/** Every plot that a site ever had, as people count them. */
+export async function plotsEver(db: Db, scope: Scope, siteId: string): Promise<PlotOnDay[]> {
+  const rows = await db.plot.findMany({ where: { societyId: scope.societyId, siteId }, include: { frame: true } });
   return rows.map(toPlot).sort((a, b) => byNumber(a.number, b.number));
 }
 

@@ -37,6 +37,7 @@ export type Ids = Readonly<
     | 'nextBedId'
     | 'plantingId'
     | 'workId'
+    | 'troubleId'
     | 'holdingId'
     | 'holderId'
     | 'spareMemberId'

@@ -6,7 +6,7 @@ import { killRunning } from '../../scripts/test/child.mjs';
 import { startThrowawayPostgres } from '../../scripts/test/throwaway-postgres.mjs';
 import { loadDatabase } from './bench-database';
 import { measureBooking } from './booking';
-import { measureCompliance } from './compliance';
+import { measureCompliance, measureHistory } from './compliance';
 import { hangUp } from './http';
 import { measureMemory } from './memory';
 import { measurePages } from './pages';
@@ -51,6 +51,7 @@ async function measure(): Promise<string> {
   const parts: Record<string, () => Section | Promise<Section>> = {
     'share-out': measureShareOut,
     compliance: measureCompliance,
+    history: measureHistory,
     booking: () => recorded((recorder) => measureBooking({ databaseUrl, recorder, visitors: mates, seconds })),
     pages: () => recorded((recorder) => measurePages({ databaseUrl, recorder, visitors: mates, seconds, folder })),
     societies: () => measureSocieties(server, seconds / 2),

@@ -1,44 +1,61 @@
 import { footprint } from '@/lib/domain/ground/footprint';
 import { complianceOfSeason } from '@/lib/domain/rotation/compliance';
-import type { RecordedPlanting } from '@/lib/domain/rotation/recorded-planting';
+import { indexSeasons } from '@/lib/domain/rotation/season-index';
 import { growing, type Measured, sideBySide } from './side-by-side';
 
 /** Judging a season of ever larger sites, beside a plain sort. */
 export function measureCompliance() {
   const title = 'Compliance of a season: plots of 8 beds with 12 seasons on record';
-  return growing(title, 'a plain sort of as many plantings', 'plots', [25, 50, 100, 200].map(complianceOf));
+  const sizes = [25, 50, 100, 200];
+  return growing(
+    title,
+    'a plain sort of as many plantings',
+    'plots',
+    sizes.map((plots) => complianceOf(plots, plots, 12)),
+  );
 }
 
-function complianceOf(plots: number): Measured {
+/** Judging a season of 50 plots while their history grows, beside a plain sort: the cost of a planting. */
+export function measureHistory() {
+  const title = 'Compliance of a season: 50 plots of 8 beds as their history grows';
+  const sizes = [6, 12, 24, 48];
+  return growing(
+    title,
+    'a plain sort of as many plantings',
+    'seasons',
+    sizes.map((seasons) => complianceOf(seasons, 50, seasons)),
+  );
+}
+
+function complianceOf(size: number, plots: number, seasons: number): Measured {
   const groups = ['allium-kin', 'brassica-kin', 'legume-kin', 'potato-kin'];
   const beds = Array.from({ length: plots * 8 }, (_, at) => ({
     id: `b${at}`,
+    plotId: `p${Math.floor(at / 8)}`,
     frameId: `f${Math.floor(at / 8)}`,
     footprint: footprint(0, (at % 8) * 200, 600, 150),
   }));
-  const plantings = new Map<string, RecordedPlanting[]>();
-  for (const [at, bed] of beds.entries())
-    for (let season = 2015; season < 2027; season++) {
-      const row: RecordedPlanting = {
-        id: `${bed.id} ${season}`,
-        footprint: bed.footprint,
-        cropKey: 'x',
-        hostGroups: [groups[(at + season) % 4] ?? ''],
-        cropGroup: 'alliums',
-        firstSeason: season,
-        lastSeason: season,
-      };
-      plantings.set(bed.frameId, [...(plantings.get(bed.frameId) ?? []), row]);
-    }
+  const rows = beds.flatMap((bed, at) =>
+    Array.from({ length: seasons }, (_, back) => 2026 - back).map((season) => ({
+      id: `${bed.id} ${season}`,
+      frameId: bed.frameId,
+      footprint: bed.footprint,
+      cropKey: 'x',
+      hostGroups: [groups[(at + season) % 4] ?? ''],
+      cropGroup: 'alliums' as const,
+      firstSeason: season,
+      lastSeason: season,
+    })),
+  );
   const settings = {
     breakYears: Object.fromEntries(groups.map((group) => [group, 3])),
     edgeWidthCm: 30,
     edgeSharePercent: 5,
   };
-  const rows = [...plantings.values()].flat();
+  const plantings = indexSeasons(rows, { from: 2026 - seasons, to: 2026 });
   return sideBySide(
-    plots,
-    () => complianceOfSeason({ season: 2026, beds, undividedAreaCm2: 0, plantings, settings }),
+    size,
+    () => complianceOfSeason({ season: 2026, beds, undivided: [], plantings, settings }),
     () => rows.toSorted((a, b) => (a.id < b.id ? -1 : 1)),
   );
 }

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { troubleBreakOf } from '@/lib/domain/catalogue/breaks';
 import { cropOf } from '@/lib/domain/catalogue/crops';
 import { clearYearsOfRotation } from '@/lib/domain/catalogue/host-groups';
 import { settingValues } from '@/lib/domain/catalogue/settings';
+import { troubleOf } from '@/lib/domain/catalogue/troubles';
 import { footprint } from '@/lib/domain/ground/footprint';
 import { judge } from '@/lib/domain/rotation/judge';
 
@@ -28,7 +28,7 @@ const first = 2000;
 /** How the same crop is judged again, so many clear and recorded years after it. */
 function judgedAfter(clearYears: number, cropKey: string, trouble: string) {
   const crop = cropOf(cropKey) ?? expect.fail(cropKey);
-  const found = troubleBreakOf(trouble) ?? expect.fail(trouble);
+  const found = troubleOf(trouble) ?? expect.fail(trouble);
   const record = {
     id: 'first',
     footprint: bed,
@@ -52,7 +52,16 @@ function judgedAfter(clearYears: number, cropKey: string, trouble: string) {
     proposal: { footprint: bed, hostGroups: crop.hostGroups, season: first + clearYears + 1 },
     history: [record, ...since],
     settings: { breakYears, edgeWidthCm, edgeSharePercent },
-    longerBreaks: [{ hostGroup: found.hostGroup, footprint: bed, breakYears: found.clearYears ?? 1000 }],
+    troubles: [
+      {
+        id: 't',
+        troubleKey: trouble,
+        hosts: found.hosts,
+        footprint: bed,
+        foundSeason: first,
+        breakYears: found.clearYears,
+      },
+    ],
   }).verdict;
 }
 
@@ -70,6 +79,12 @@ describe('breaks where a trouble has been found', () => {
     ['basal-rot', 'onion', 4],
     // Ontario Ministry of Agriculture, Bulb and stem nematode in onions and carrots: three years of crops that are no hosts.
     ['onion-eelworm', 'garlic', 3],
+    ['onion-eelworm', 'carrot', 3],
+    ['onion-eelworm', 'beetroot', 3],
+    // American Crystal Sugar Company, Ag Note 334: root rot of beet controlled in a rotation of four years.
+    ['beet-root-rot', 'beetroot', 3],
+    // Processors and Growers Research Organisation: ten years once foot rot is established.
+    ['pea-foot-rot', 'pea', 10],
     // Processors and Growers Research Organisation, Practice Abstract 36: ten years before beans again.
     ['bean-eelworm', 'broad-bean', 10],
     // Royal Horticultural Society, advice profile 929: five to six years at the least.

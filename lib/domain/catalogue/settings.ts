@@ -1,5 +1,7 @@
 import { hostGroups } from './host-groups';
-import type { SourceKey } from './sources';
+import { type SourceKey, sources } from './sources';
+import { type SuccessionRule, successionRules } from './succession-rules';
+import { type TroubleKey, troubles } from './troubles';
 
 type WholeSetting = {
   readonly kind: 'whole';
@@ -35,10 +37,16 @@ const settingRows = {
     kind: 'choice', value: 'crop', choices: [{ key: 'crop', name: 'crop and group' }, { key: 'group', name: 'group only' }, { key: 'nothing', name: 'nothing' }],
     name: 'What neighbours see', says: 'Of other people’s beds on the site plan. Never yields, notes or contact details.', source: 'common-practice',
   },
+  troublesNearby: {
+    kind: 'choice', value: 'told', choices: [{ key: 'told', name: 'that there is one nearby' }, { key: 'nothing', name: 'nothing' }],
+    name: 'Troubles, neighbours are told', says: 'Of a trouble found near their ground: never which, nor where.', source: 'common-practice',
+  },
 } as const satisfies Record<string, Setting>;
 
 type BreakKey = `break.${(typeof hostGroups)[number]['key']}`;
-export type SettingKey = keyof typeof settingRows | BreakKey;
+type TroubleSetting = `trouble.${TroubleKey}`;
+type RuleKey = `rule.${SuccessionRule['key']}`;
+export type SettingKey = keyof typeof settingRows | BreakKey | TroubleSetting | RuleKey;
 
 const breakRows = Object.fromEntries(
   hostGroups.map(({ key, name, breakYears, source }) => [
@@ -56,8 +64,49 @@ const breakRows = Object.fromEntries(
   ]),
 ) as unknown as Record<BreakKey, WholeSetting & Setting>;
 
+/** As a setting, this many clear years stand for "no break clears it". */
+export const neverClearYears = 99;
+
+const troubleRows = Object.fromEntries(
+  troubles.map(({ key, name, clearYears, source, otherwise }) => [
+    `trouble.${key}`,
+    {
+      kind: 'whole',
+      value: clearYears ?? neverClearYears,
+      least: 0,
+      most: neverClearYears,
+      unit: 'clear years',
+      name: `Where found, ${name.toLowerCase()}`,
+      says: `Clear years without a host on ground where it was found; ${neverClearYears} where no break clears it.${otherwise.map((other) => ` ${sources[other.source].publisher}: ${other.clearYears ?? 'never'}.`).join('')}`,
+      source,
+    },
+  ]),
+) as unknown as Record<TroubleSetting, WholeSetting & Setting>;
+
+const ruleRows = Object.fromEntries(
+  successionRules.map(({ key, name, says, source }) => [
+    `rule.${key}`,
+    {
+      kind: 'choice',
+      value: 'shown',
+      choices: [
+        { key: 'shown', name: 'shown' },
+        { key: 'off', name: 'off' },
+      ],
+      name,
+      says,
+      source,
+    },
+  ]),
+) as unknown as Record<RuleKey, ChoiceSetting & Setting>;
+
 /** Every value that a society may set for itself, with its default, bounds and source. */
-export const settings: Readonly<Record<SettingKey, Setting>> = { ...settingRows, ...breakRows };
+export const settings: Readonly<Record<SettingKey, Setting>> = {
+  ...settingRows,
+  ...breakRows,
+  ...ruleRows,
+  ...troubleRows,
+};
 
 /** Whether a text names a setting. */
 export function isSettingKey(text: string): text is SettingKey {
@@ -67,7 +116,13 @@ export function isSettingKey(text: string): text is SettingKey {
 /** The values in force, as the maths takes them. */
 export type SettingValues = {
   readonly [Key in keyof typeof settingRows]: (typeof settingRows)[Key] extends { kind: 'whole' } ? number : string;
-} & { readonly breakYears: Readonly<Record<string, number>> };
+} & {
+  readonly breakYears: Readonly<Record<string, number>>;
+  /** By trouble; null: no break clears it. */
+  readonly troubleYears: Readonly<Record<string, number | null>>;
+  /** The succession rules that the society wants shown. */
+  readonly shownRules: readonly string[];
+};
 
 /**
  * The values in force: the society's own where it has any, the defaults elsewhere.
@@ -78,7 +133,14 @@ export function settingValues(own: Readonly<Record<string, unknown>>): SettingVa
   const valueOf = (key: SettingKey) => (isAllowed(key, own[key]) ? own[key] : settings[key].value);
   const plain = Object.fromEntries(Object.keys(settingRows).map((key) => [key, valueOf(key as SettingKey)]));
   const breakYears = Object.fromEntries(hostGroups.map(({ key }) => [key, valueOf(`break.${key}`)]));
-  return { ...plain, breakYears } as unknown as SettingValues;
+  const troubleYears = Object.fromEntries(
+    troubles.map(({ key }) => {
+      const years = valueOf(`trouble.${key}`);
+      return [key, years === neverClearYears ? null : years];
+    }),
+  );
+  const shownRules = successionRules.map(({ key }) => key).filter((key) => valueOf(`rule.${key}`) === 'shown');
+  return { ...plain, breakYears, troubleYears, shownRules } as unknown as SettingValues;
 }
 
 /** Whether a value may be set: a whole number within the bounds, one of the choices, or a day of the year. */

@@ -2,11 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { areaCm2, footprint } from '../ground/footprint';
 import { complianceOfSeason } from './compliance';
+import type { TroubleOnGround } from './judge';
 import type { RecordedPlanting } from './recorded-planting';
+import { indexSeasons } from './season-index';
 
 const settings = { breakYears: { alliums: 3 }, edgeWidthCm: 30, edgeSharePercent: 5 };
 const ground = footprint(0, 0, 200, 400);
-const bed = { id: 'bed', frameId: 'f', footprint: ground };
+const bed = { id: 'bed', plotId: 'plot', frameId: 'f', footprint: ground };
 
 function stood(id: string, season: number, given: Partial<RecordedPlanting> = {}): RecordedPlanting {
   return {
@@ -21,12 +23,33 @@ function stood(id: string, season: number, given: Partial<RecordedPlanting> = {}
   };
 }
 const bare = (season: number) => stood(`bare ${season}`, season, { cropKey: 'bare', hostGroups: [], cropGroup: null });
-const of = (plantings: readonly RecordedPlanting[], undividedAreaCm2 = 0) =>
-  complianceOfSeason({ season: 2026, beds: [bed], undividedAreaCm2, plantings: new Map([['f', plantings]]), settings });
+const of = (plantings: readonly RecordedPlanting[], undividedAreaCm2 = 0, troubles: readonly TroubleOnGround[] = []) =>
+  complianceOfSeason({
+    season: 2026,
+    beds: [bed],
+    undivided: undividedAreaCm2 ? [{ plotId: 'undivided', areaCm2: undividedAreaCm2 }] : [],
+    plantings: indexSeasons(
+      plantings.map((planting) => ({ ...planting, frameId: 'f' })),
+      { from: 2010, to: 2026 },
+    ),
+    troubles: new Map([['f', troubles]]),
+    settings,
+  });
 
 describe('compliance of a season', () => {
   it('is not known where nothing is recorded, nor on ground that is not divided into beds', () => {
     expect(of([], 500).total).toEqual({ keptCm2: 0, shortCm2: 0, notKnownCm2: 80_500, outsideCm2: 0, bareCm2: 0 });
+  });
+
+  it('counts by plot, and by the trouble that makes ground short', () => {
+    const corner = footprint(0, 0, 100, 100);
+    const hosts = ['alliums'];
+    const found = { id: 't', troubleKey: 'white-rot', hosts, footprint: corner, foundSeason: 2015, breakYears: null };
+    const { byPlot, byTrouble, total } = of([stood('a', 2026), bare(2023), bare(2024), bare(2025)], 500, [found]);
+    expect(byTrouble).toEqual([{ troubleKey: 'white-rot', shortCm2: 10_000 }]);
+    expect(byPlot.map(({ plotId }) => plotId)).toEqual(['undivided', 'plot']);
+    expect(byPlot[1]?.areas).toMatchObject({ keptCm2: 70_000, shortCm2: 10_000 });
+    expect(total).toMatchObject({ keptCm2: 70_000, shortCm2: 10_000, notKnownCm2: 500 });
   });
 
   it('is bare where that is on record, and beside a planting', () => {

@@ -1,11 +1,12 @@
 import type { Season } from '../calendar/season-of';
 import { type CropGroup, cropGroups } from '../catalogue/crop-groups';
 import { areaCm2, type Footprint, overlap, subtract } from '../ground/footprint';
-import { type Judgement, judge, type LongerBreak, type RotationSettings, type Verdict } from './judge';
+import { type Judgement, judge, type RotationSettings, type TroubleOnGround, type Verdict } from './judge';
 import { bareKey, type RecordedPlanting } from './recorded-planting';
+import type { SeasonIndex } from './season-index';
 
 /** The five areas of a season [cm²]; together they are the cultivable area. */
-type ComplianceAreas = {
+export type ComplianceAreas = {
   readonly keptCm2: number;
   readonly shortCm2: number;
   readonly notKnownCm2: number;
@@ -13,11 +14,20 @@ type ComplianceAreas = {
   readonly bareCm2: number;
 };
 
-export type CultivatedBed = { readonly id: string; readonly frameId: string; readonly footprint: Footprint };
+export type CultivatedBed = {
+  readonly id: string;
+  readonly plotId: string;
+  readonly frameId: string;
+  readonly footprint: Footprint;
+};
 
 export type Compliance = {
   readonly total: ComplianceAreas;
   readonly byGroup: readonly { readonly cropGroup: CropGroup; readonly areas: ComplianceAreas }[];
+  /** By plot, in the order in which the beds and the undivided ground were given. */
+  readonly byPlot: readonly { readonly plotId: string; readonly areas: ComplianceAreas }[];
+  /** Ground that falls short because of a trouble found there, most first; some of it may be short for another reason too. */
+  readonly byTrouble: readonly { readonly troubleKey: string; readonly shortCm2: number }[];
   /** Beds with ground that falls short, most first. */
   readonly short: readonly {
     readonly bedId: string;
@@ -40,8 +50,8 @@ const worstFirst: readonly Verdict[] = ['short', 'not-known', 'kept', 'outside']
  * of a bed is bare where the season is on record there, and not known where nothing is.
  *
  * @param beds             the beds of the season; those of one frame do not overlap
- * @param undividedAreaCm2 cultivable ground of plots with no beds drawn [cm²]: not known
- * @param plantings        by frame, of all seasons that the breaks reach back to
+ * @param undivided        cultivable ground of plots with no beds drawn [cm²]: not known
+ * @param plantings        by frame and season, of all seasons that the breaks reach back to
  * @returns                five areas summing exactly to the beds' areas and the undivided ground
  * @throws RangeError      as `judge`
  * @example                one bed, half onions with three clear years on record, half nothing → half kept, half bare
@@ -49,13 +59,21 @@ const worstFirst: readonly Verdict[] = ['short', 'not-known', 'kept', 'outside']
 export function complianceOfSeason(given: {
   readonly season: Season;
   readonly beds: readonly CultivatedBed[];
-  readonly undividedAreaCm2: number;
-  readonly plantings: ReadonlyMap<string, readonly RecordedPlanting[]>;
+  readonly undivided: readonly { readonly plotId: string; readonly areaCm2: number }[];
+  readonly plantings: SeasonIndex;
   readonly settings: RotationSettings;
-  readonly longerBreaks?: ReadonlyMap<string, readonly LongerBreak[]>;
+  /** By frame. */
+  readonly troubles?: ReadonlyMap<string, readonly TroubleOnGround[]>;
 }): Compliance {
   const byGroup = new Map<CropGroup, ComplianceAreas>();
-  let total = { ...nothing, notKnownCm2: given.undividedAreaCm2 };
+  const byPlot = new Map<string, ComplianceAreas>();
+  const byTrouble = new Map<string, number>();
+  const count = (plotId: string, name: keyof ComplianceAreas, cm2: number) => {
+    total = add(total, name, cm2);
+    byPlot.set(plotId, add(byPlot.get(plotId) ?? nothing, name, cm2));
+  };
+  let total = nothing;
+  for (const { plotId, areaCm2: cm2 } of given.undivided) count(plotId, 'notKnownCm2', cm2);
   const short: { bedId: string; planting: RecordedPlanting; judgement: Judgement }[] = [];
   const judgedByFrame = new Map(
     [...new Set(given.beds.map(({ frameId }) => frameId))].map((frameId) => [frameId, judgeFrame(frameId, given)]),
@@ -66,17 +84,24 @@ export function complianceOfSeason(given: {
     );
     for (const patch of cover(bed.footprint, judged)) {
       const name = areaNames[patch.verdict];
-      total = add(total, name, areaCm2(patch.footprint));
+      count(bed.plotId, name, areaCm2(patch.footprint));
       if (patch.cropGroup)
         byGroup.set(patch.cropGroup, add(byGroup.get(patch.cropGroup) ?? nothing, name, areaCm2(patch.footprint)));
     }
-    short.push(
-      ...judged.filter(({ judgement }) => judgement.verdict === 'short').map((one) => ({ bedId: bed.id, ...one })),
-    );
+    const falling = judged.filter(({ judgement }) => judgement.verdict === 'short');
+    short.push(...falling.map((one) => ({ bedId: bed.id, ...one })));
   }
+  for (const { judgement } of [...judgedByFrame.values()].flat())
+    for (const finding of judgement.findings)
+      if (finding.code === 'short' && finding.trouble)
+        byTrouble.set(finding.trouble.key, (byTrouble.get(finding.trouble.key) ?? 0) + finding.areaCm2);
   return {
     total,
     byGroup: [...byGroup].map(([cropGroup, areas]) => ({ cropGroup, areas })).sort((a, b) => place(a) - place(b)),
+    byPlot: [...byPlot].map(([plotId, areas]) => ({ plotId, areas })),
+    byTrouble: [...byTrouble]
+      .map(([troubleKey, shortCm2]) => ({ troubleKey, shortCm2 }))
+      .sort((a, b) => b.shortCm2 - a.shortCm2 || compare(a.troubleKey, b.troubleKey)),
     short: short.sort(
       (a, b) =>
         b.judgement.areas.shortCm2 - a.judgement.areas.shortCm2 ||
@@ -96,18 +121,20 @@ const areaNames = {
 
 function judgeFrame(frameId: string, given: Parameters<typeof complianceOfSeason>[0]): Judged[] {
   const { season, settings } = given;
-  const all = given.plantings.get(frameId) ?? [];
-  const longerBreaks = given.longerBreaks?.get(frameId) ?? [];
-  const standing = all.filter(({ firstSeason, lastSeason }) => firstSeason <= season && lastSeason >= season);
+  const troubles = given.troubles?.get(frameId) ?? [];
+  const reach = Math.max(
+    0,
+    ...Object.values(settings.breakYears),
+    ...troubles.map(({ breakYears }) => breakYears ?? 0),
+  );
+  const standing = given.plantings.between(frameId, season, season);
   return standing.map((planting) => {
     // What has stood there since an earlier season is the same planting, not its own forerunner.
     const since = Math.min(season, planting.firstSeason);
     const hostGroups = planting.cropGroup === 'standing' ? [] : planting.hostGroups;
     const proposal = { footprint: planting.footprint, hostGroups, season: since };
-    return {
-      planting,
-      judgement: judge({ proposal, history: all.filter((one) => one !== planting), settings, longerBreaks }),
-    };
+    const history = given.plantings.between(frameId, since - reach, since).filter((one) => one !== planting);
+    return { planting, judgement: judge({ proposal, history, settings, troubles }) };
   });
 }
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { areaCm2, type Footprint, footprint } from '../ground/footprint';
-import { judge, type RotationSettings } from './judge';
+import { judge, type RotationSettings, type TroubleOnGround } from './judge';
 import type { RecordedPlanting } from './recorded-planting';
 
 const settings: RotationSettings = { breakYears: { alliums: 3, beans: 2 }, edgeWidthCm: 30, edgeSharePercent: 5 };
@@ -44,6 +44,7 @@ describe('a break of three', () => {
     expect(findings[0]).toEqual({
       code: 'short',
       hostGroup: 'alliums',
+      trouble: null,
       cause: { plantingId: 'a', cropKey: 'leek', season: 2022 },
       clearYears: 2,
       breakYears: 3,
@@ -110,11 +111,57 @@ describe('ground, not labels', () => {
     expect(judge({ proposal: { ...onions(2026), hostGroups: [] }, history: [], settings }).verdict).toBe('outside');
   });
 
+  const corner = footprint(0, 0, 200, 100);
+  const trouble = (foundSeason: number, given: Partial<TroubleOnGround> = {}): TroubleOnGround => ({
+    id: 't',
+    troubleKey: 'basal-rot',
+    hosts: ['alliums'],
+    footprint: corner,
+    foundSeason,
+    breakYears: 8,
+    ...given,
+  });
+
   it('wants the longer break only where the trouble was found', () => {
-    const corner = footprint(0, 0, 200, 100);
     const history = [planting('a', 2022), ...known];
-    const longerBreaks = [{ hostGroup: 'alliums', footprint: corner, breakYears: 8 }];
-    expect(judge({ proposal: onions(2026), history, settings, longerBreaks }).areas.shortCm2).toBe(areaCm2(corner));
+    const { areas, findings } = judge({ proposal: onions(2026), history, settings, troubles: [trouble(2022)] });
+    expect(areas.shortCm2).toBe(areaCm2(corner));
+    expect(findings[0]).toMatchObject({
+      code: 'short',
+      breakYears: 8,
+      yearsShort: 5,
+      cause: { plantingId: 'a' },
+      trouble: { key: 'basal-rot', foundSeason: 2022 },
+    });
+  });
+
+  it('counts the season in which it was found as one with a host, and never ends where no break clears it', () => {
+    const verdictIn = (foundSeason: number, breakYears: number | null) =>
+      judge({
+        proposal: onions(2026, corner),
+        history: known,
+        settings,
+        troubles: [trouble(foundSeason, { breakYears })],
+      });
+    expect(verdictIn(2024, 4).findings[0]).toMatchObject({ code: 'short', cause: null, yearsShort: 3 });
+    expect(verdictIn(2022, 3).verdict).toBe('kept');
+    expect(verdictIn(1990, null).findings[0]).toMatchObject({ code: 'short', breakYears: null, yearsShort: null });
+    expect(verdictIn(2026, null).verdict).toBe('kept');
+  });
+
+  it('crosses families where the trouble does, and leaves unknown what is not on record since it was found', () => {
+    const beans = planting('bean', 2023, corner, ['beans']);
+    const troubles = [trouble(2021, { hosts: ['alliums', 'beans'], breakYears: 5 })];
+    const history = [beans, ...known];
+    expect(judge({ proposal: onions(2026, corner), history, settings, troubles }).findings[0]).toMatchObject({
+      code: 'short',
+      cause: { plantingId: 'bean' },
+      clearYears: 2,
+    });
+    const since = [trouble(2019, { breakYears: 6 })];
+    const open = judge({ proposal: onions(2026, corner), history: known, settings, troubles: since });
+    expect(open.verdict).toBe('not-known');
+    expect(open.findings[0]).toMatchObject({ code: 'not-known', missing: [2020, 2021, 2022] });
   });
 
   it('refuses a broken setting', () => {

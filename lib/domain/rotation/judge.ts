@@ -12,8 +12,16 @@ export type RotationSettings = {
   readonly edgeSharePercent: number;
 };
 
-/** A longer break on some ground, because a trouble was found there. */
-export type LongerBreak = { readonly hostGroup: string; readonly footprint: Footprint; readonly breakYears: number };
+/** A trouble found on some ground: none of its hosts is to stand there for its longer break. */
+export type TroubleOnGround = {
+  readonly id: string;
+  readonly troubleKey: string;
+  readonly hosts: readonly string[];
+  readonly footprint: Footprint;
+  readonly foundSeason: Season;
+  /** Clear years; null: no break clears it. */
+  readonly breakYears: number | null;
+};
 
 export type Proposal = {
   readonly footprint: Footprint;
@@ -27,10 +35,13 @@ export type Finding =
   | {
       readonly code: 'short' | 'edge-only';
       readonly hostGroup: string;
-      readonly cause: { readonly plantingId: string; readonly cropKey: string; readonly season: Season };
+      /** The last host that stood there; null where the trouble itself is the last that is known. */
+      readonly cause: { readonly plantingId: string; readonly cropKey: string; readonly season: Season } | null;
+      readonly trouble: { readonly id: string; readonly key: string; readonly foundSeason: Season } | null;
       readonly clearYears: number;
-      readonly breakYears: number;
-      readonly yearsShort: number;
+      /** Null: no break clears it. */
+      readonly breakYears: number | null;
+      readonly yearsShort: number | null;
       readonly areaCm2: number;
     }
   | { readonly code: 'not-known'; readonly missing: readonly Season[]; readonly areaCm2: number };
@@ -48,7 +59,14 @@ export type Judgement = {
   readonly pieces: readonly { readonly footprint: Footprint; readonly verdict: Verdict }[];
 };
 
-type Cause = { planting: RecordedPlanting; hostGroup: string; season: Season; breakYears: number };
+/** A break that is wanted on a cell: a host group's own, or a trouble's, which may cross families. */
+type Wanted = {
+  readonly hostGroup: string;
+  readonly hosts: readonly string[];
+  readonly breakYears: number | null;
+  readonly trouble: TroubleOnGround | null;
+};
+type Cause = Wanted & { readonly planting: RecordedPlanting | null; readonly season: Season };
 type JudgedCell = { cell: Footprint; cause: Cause | null; missing: readonly Season[] };
 
 /**
@@ -56,12 +74,14 @@ type JudgedCell = { cell: Footprint; cause: Cause | null; missing: readonly Seas
  *
  * Method: the footprint is cut along the edges of everything that stood there. On each cell the latest planting of each
  * host group is compared with the break; a break of 3 allows 2022 then 2026. Ground is kept only when every season of
- * the break is on record there. Short beats not known. Marked ground that is a mere edge does not fall short. Judged against
+ * the break is on record there. Where a trouble was found earlier, none of its hosts may stand for its longer break, counted
+ * from the last host or from the season in which it was found. Short beats not known. Marked ground that is a mere edge does not fall short. Judged against
  * earlier seasons only: two crops of one group in one season are one occupation, common practice.
  *
  * @param proposal   footprint in its frame [cm]; no host groups: outside the rotation
  * @param history    what stood in the same frame, in any order; the proposal itself left out
  * @returns          areas [cm²] summing exactly to the footprint's; findings largest first
+ * @param troubles   found in the same frame; those found in or after the season judged change nothing
  * @throws RangeError on a break that is not a whole number ≥ 0
  * @source           clear years for an N-year rotation: American Crystal Sugar, Ag Note 334, table
  * @example          onions for 2027 across a bed whose north 30 % carried leeks in 2026 → short on 30 %, by 3 years
@@ -70,14 +90,17 @@ export function judge(given: {
   readonly proposal: Proposal;
   readonly history: readonly RecordedPlanting[];
   readonly settings: RotationSettings;
-  readonly longerBreaks?: readonly LongerBreak[];
+  readonly troubles?: readonly TroubleOnGround[];
 }): Judgement {
-  const { proposal, settings, longerBreaks = [] } = given;
+  const { proposal, settings } = given;
   const { footprint, hostGroups, season } = proposal;
   if (hostGroups.length === 0) return outsideTheRotation(footprint);
+  const troubles = (given.troubles ?? []).filter(
+    (one) => one.foundSeason < season && one.hosts.some((host) => hostGroups.includes(host)),
+  );
   const longest = Math.max(
     ...hostGroups.map((group) => routineBreak(settings, group)),
-    ...longerBreaks.map(({ breakYears }) => checked(breakYears)),
+    ...troubles.map(({ breakYears }) => checked(breakYears ?? 0)),
   );
   const earlier = given.history.filter(
     ({ firstSeason, lastSeason, footprint: ground }) =>
@@ -85,9 +108,9 @@ export function judge(given: {
   );
   const grid = cellsOf(
     footprint,
-    [...earlier, ...longerBreaks].map((record) => record.footprint),
+    [...earlier, ...troubles].map((record) => record.footprint),
   );
-  const judged = grid.cells.map((cell) => judgeCell(cell, proposal, earlier, settings, longerBreaks));
+  const judged = grid.cells.map((cell) => judgeCell(cell, proposal, earlier, settings, troubles));
   const wide = openCells(
     grid,
     judged.map(({ cause }) => cause !== null),
@@ -105,35 +128,56 @@ function judgeCell(
   { hostGroups, season }: Proposal,
   earlier: readonly RecordedPlanting[],
   settings: RotationSettings,
-  longer: readonly LongerBreak[],
+  troubles: readonly TroubleOnGround[],
 ): JudgedCell {
   const here = earlier.filter(({ footprint }) => liesIn(cell, footprint));
-  const wanted = hostGroups.map((hostGroup) => ({
-    hostGroup,
-    breakYears: Math.max(
-      routineBreak(settings, hostGroup),
-      ...longer
-        .filter((one) => one.hostGroup === hostGroup && liesIn(cell, one.footprint))
-        .map(({ breakYears }) => breakYears),
-    ),
-  }));
-  const causes = wanted.flatMap(({ hostGroup, breakYears }) => latestHost(here, hostGroup, season, breakYears));
-  const cause = causes.sort(
-    (a, b) => b.season + b.breakYears - (a.season + a.breakYears) || (a.planting.id < b.planting.id ? -1 : 1),
-  )[0];
-  const breakYears = Math.max(...wanted.map((one) => one.breakYears));
-  const missing = Array.from({ length: breakYears }, (_, back) => season - breakYears + back).filter(
-    (year) => !here.some(({ firstSeason, lastSeason }) => firstSeason <= year && lastSeason >= year),
+  const routine = hostGroups.map(
+    (hostGroup): Wanted => ({
+      hostGroup,
+      hosts: [hostGroup],
+      breakYears: routineBreak(settings, hostGroup),
+      trouble: null,
+    }),
   );
-  return { cell, cause: cause ?? null, missing };
+  const longer = troubles
+    .filter(({ footprint }) => liesIn(cell, footprint))
+    .map((trouble): Wanted => {
+      const { hosts, breakYears } = trouble;
+      return { hostGroup: hosts.find((host) => hostGroups.includes(host)) ?? '', hosts, breakYears, trouble };
+    });
+  const wanted = [...routine, ...longer];
+  const causes = wanted.flatMap((one) => causeOf(one, here, season)).sort(latestFreeFirst);
+  const unknown = new Set(wanted.flatMap((one) => seasonsOfBreak(one, season)));
+  const missing = [...unknown]
+    .filter((year) => !here.some(({ firstSeason, lastSeason }) => firstSeason <= year && lastSeason >= year))
+    .sort((a, b) => a - b);
+  return { cell, cause: causes[0] ?? null, missing };
 }
 
-function latestHost(here: readonly RecordedPlanting[], hostGroup: string, season: Season, breakYears: number): Cause[] {
-  const hosts = here
-    .filter(({ hostGroups }) => hostGroups.includes(hostGroup))
-    .map((planting) => ({ planting, hostGroup, breakYears, season: Math.min(planting.lastSeason, season - 1) }))
-    .filter((cause) => season - cause.season - 1 < breakYears);
-  return hosts.sort((a, b) => b.season - a.season || (a.planting.id < b.planting.id ? -1 : 1)).slice(0, 1);
+// The last host within the break, or the trouble itself: where it was seen, a host must have stood.
+function causeOf(wanted: Wanted, here: readonly RecordedPlanting[], season: Season): Cause[] {
+  const { hosts, breakYears, trouble } = wanted;
+  const [last] = here
+    .filter(({ hostGroups }) => hostGroups.some((group) => hosts.includes(group)))
+    .map((planting) => ({ planting, season: Math.min(planting.lastSeason, season - 1) }))
+    .sort((a, b) => b.season - a.season || (a.planting.id < b.planting.id ? -1 : 1));
+  const found = trouble && trouble.foundSeason > (last?.season ?? Number.NEGATIVE_INFINITY);
+  const latest = found ? { planting: null, season: trouble.foundSeason } : last;
+  if (!latest) return [];
+  return breakYears === null || season - latest.season - 1 < breakYears ? [{ ...wanted, ...latest }] : [];
+}
+
+function latestFreeFirst(a: Cause, b: Cause): number {
+  const free = ({ season, breakYears }: Cause) => season + (breakYears ?? Number.MAX_SAFE_INTEGER / 2);
+  const name = ({ planting, trouble }: Cause) => `${trouble?.id ?? ''} ${planting?.id ?? ''}`;
+  return free(b) - free(a) || (name(a) < name(b) ? -1 : 1);
+}
+
+// Of a trouble, only what came after it was found.
+function seasonsOfBreak({ breakYears, trouble }: Wanted, season: Season): Season[] {
+  if (breakYears === null) return [];
+  const first = Math.max(season - breakYears, (trouble?.foundSeason ?? Number.NEGATIVE_INFINITY) + 1);
+  return Array.from({ length: Math.max(0, season - first) }, (_, at) => first + at);
 }
 
 // An edge is no reason to fall short, since beds wander when they are dug; but unknown seasons stay unknown under it.
@@ -162,7 +206,7 @@ function findingsOf(pieces: readonly (JudgedCell & { verdict: Verdict })[], seas
   for (const { cell, cause, missing, verdict } of pieces) {
     if (cause) {
       const finding = hostFinding(cause, verdict, season);
-      add(`${finding.code} ${cause.hostGroup} ${cause.planting.id}`, finding, cell);
+      add(`${finding.code} ${cause.hostGroup} ${cause.trouble?.id} ${cause.planting?.id}`, finding, cell);
     }
     if (verdict === 'not-known')
       add(`not-known ${missing.join(' ')}`, { code: 'not-known', missing, areaCm2: 0 }, cell);
@@ -172,19 +216,17 @@ function findingsOf(pieces: readonly (JudgedCell & { verdict: Verdict })[], seas
     .map(([, finding]) => finding);
 }
 
-function hostFinding(
-  { planting, hostGroup, season: last, breakYears }: Cause,
-  verdict: Verdict,
-  season: Season,
-): Finding {
+function hostFinding(cause: Cause, verdict: Verdict, season: Season): Finding {
+  const { planting, trouble, hostGroup, season: last, breakYears } = cause;
   const clearYears = season - last - 1;
   return {
     code: verdict === 'short' ? 'short' : 'edge-only',
     hostGroup,
-    cause: { plantingId: planting.id, cropKey: planting.cropKey, season: last },
+    cause: planting && { plantingId: planting.id, cropKey: planting.cropKey, season: last },
+    trouble: trouble && { id: trouble.id, key: trouble.troubleKey, foundSeason: trouble.foundSeason },
     clearYears,
     breakYears,
-    yearsShort: breakYears - clearYears,
+    yearsShort: breakYears === null ? null : breakYears - clearYears,
     areaCm2: 0,
   };
 }

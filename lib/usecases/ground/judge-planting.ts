@@ -1,11 +1,13 @@
 import 'server-only';
 import { bedsStanding } from '@/lib/data/bed';
 import { cropsOf } from '@/lib/data/crop';
-import { type PlantingRecord, plantingsIn } from '@/lib/data/planting';
+import { plantingsIn } from '@/lib/data/planting';
 import { settingsOn } from '@/lib/data/setting';
+import { troublesIn } from '@/lib/data/trouble';
+import { byFrame } from '@/lib/domain/ground/by-frame';
 import { areaCm2, type Footprint, overlap } from '@/lib/domain/ground/footprint';
 import { canEnter } from '@/lib/domain/policy/standing';
-import { type Judgement, judge, type RotationSettings } from '@/lib/domain/rotation/judge';
+import { type Judgement, judge } from '@/lib/domain/rotation/judge';
 import { judgeInput } from '@/lib/schemas/ground/planting';
 import { query } from '../operation';
 import { NotFound, Refused, type Refusal } from '../refusal';
@@ -42,11 +44,17 @@ export const judgePlanting = query({
     const plotIds = open.holding?.plots.map(({ id }) => id) ?? [open.plot.id];
     const beds = (await bedsStanding(db, scope, today, today, plotIds)).filter(({ id }) => id !== open.bed.id);
     const frameIds = [...new Set([open.bed.frameId, ...beds.map(({ frameId }) => frameId)])];
-    const seasons = { from: input.season - longestBreak(settings), to: input.season - 1 };
+    const troubles = await troublesIn(db, scope, settings, frameIds);
+    const seasons = { from: input.season - longestBreak(settings, troubles), to: input.season - 1 };
     const history = await plantingsIn(db, scope, crops, seasons, frameIds);
-    const rules = rotationSettings(settings);
-    const at = (frameId: string, ground: Footprint) =>
-      judgeAt(history, rules, frameId, ground, judgedGroups(crop), input.season);
+    const [stood, found] = [byFrame(history), byFrame(troubles)];
+    const at = (frameId: string, footprint: Footprint) =>
+      judge({
+        proposal: { footprint, hostGroups: judgedGroups(crop), season: input.season },
+        history: stood.get(frameId) ?? [],
+        troubles: found.get(frameId) ?? [],
+        settings: rotationSettings(settings),
+      });
     const judgement = at(open.bed.frameId, footprint);
     const isShort = judgement.verdict === 'short';
     const keeps = (frameId: string, ground: Footprint) => at(frameId, ground).verdict === 'kept';
@@ -59,7 +67,9 @@ export const judgePlanting = query({
       areas: judgement.areas,
       findings: nameFindings(judgement.findings, (key) => crops.get(key)?.name ?? key),
       moveToCm: isShort
-        ? moveAlong(open.bed.footprint, footprint, history, (ground) => keeps(open.bed.frameId, ground))
+        ? moveAlong(open.bed.footprint, footprint, [...history, ...troubles], (ground) =>
+            keeps(open.bed.frameId, ground),
+          )
         : null,
       otherBeds: isShort
         ? beds.filter((bed) => keeps(bed.frameId, bed.footprint)).map(({ id, name }) => ({ id, name }))
@@ -68,30 +78,15 @@ export const judgePlanting = query({
   },
 });
 
-function judgeAt(
-  history: readonly PlantingRecord[],
-  settings: RotationSettings,
-  frameId: string,
-  footprint: Footprint,
-  hostGroups: readonly string[],
-  season: number,
-) {
-  return judge({
-    proposal: { footprint, hostGroups, season },
-    history: history.filter((one) => one.frameId === frameId),
-    settings,
-  });
-}
-
-// The places worth trying: where something that stood there ends or begins.
+// The places worth trying: where something that stood or was found there ends or begins.
 function moveAlong(
   bed: Footprint,
   part: Footprint,
-  history: readonly PlantingRecord[],
+  marks: readonly { readonly footprint: Footprint }[],
   keeps: (ground: Footprint) => boolean,
 ): number | null {
   const last = bed.yCm + bed.lengthCm - part.lengthCm;
-  const edges = history
+  const edges = marks
     .filter(({ footprint }) => overlap(footprint, bed))
     .flatMap(({ footprint: { yCm, lengthCm } }) => [yCm + lengthCm, yCm - part.lengthCm]);
   const places = [...new Set([bed.yCm, last, ...edges])].filter(

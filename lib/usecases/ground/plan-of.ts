@@ -7,6 +7,7 @@ import type { PlotOnDay } from '@/lib/data/plot';
 import type { Scope } from '@/lib/data/scope';
 import { makeDate } from '@/lib/domain/calendar/calendar-date';
 import type { CropGroup } from '@/lib/domain/catalogue/crop-groups';
+import { byFrame } from '@/lib/domain/ground/by-frame';
 import { type Footprint, overlap } from '@/lib/domain/ground/footprint';
 import type { Frame } from '@/lib/domain/ground/frame';
 import type { Polygon } from '@/lib/domain/ground/polygon';
@@ -72,7 +73,7 @@ export async function planOf(
   const standing = (await plantingsIn(db, scope, crops, { from: season, to: season }, frameIds)).filter(
     ({ cropKey }) => cropKey !== bareKey,
   );
-  const byFrame = byFrameId(standing);
+  const standingIn = byFrame(standing);
   return plots.map((plot) => {
     const sight = sightOf(plot.id);
     return {
@@ -92,7 +93,7 @@ export async function planOf(
         plantings:
           sight === 'nothing'
             ? []
-            : (byFrame.get(bed.frameId) ?? []).flatMap((one) => {
+            : (standingIn.get(bed.frameId) ?? []).flatMap((one) => {
                 const shared = overlap(one.footprint, bed.footprint);
                 const cropName = sight === 'group' ? '' : one.cropName;
                 return shared ? [{ id: one.id, footprint: shared, cropName, cropGroup: one.cropGroup }] : [];
@@ -112,10 +113,4 @@ function latestOnly<Bed extends { footprint: Footprint; retiredOn: string | null
           other !== bed && (other.retiredOn ?? '9') > (bed.retiredOn ?? '') && overlap(other.footprint, bed.footprint),
       ),
   );
-}
-
-function byFrameId<One extends { frameId: string }>(all: readonly One[]): Map<string, One[]> {
-  const groups = new Map<string, One[]>();
-  for (const one of all) groups.set(one.frameId, [...(groups.get(one.frameId) ?? []), one]);
-  return groups;
 }

@@ -4,28 +4,32 @@ import { bedsStanding, type BedRecord } from '@/lib/data/bed';
 import { cropsOf } from '@/lib/data/crop';
 import { manuringsIn } from '@/lib/data/ground-work';
 import { holdingById, holdingsOfMember, holdingsOn } from '@/lib/data/holding';
-import { plantingsIn } from '@/lib/data/planting';
+import { type PlantingRecord, plantingsIn } from '@/lib/data/planting';
 import { plotsOn } from '@/lib/data/plot';
 import { settingsOn } from '@/lib/data/setting';
+import { type TroubleRecord, troublesIn } from '@/lib/data/trouble';
 import { materialOf } from '@/lib/domain/catalogue/materials';
 import type { SettingValues } from '@/lib/domain/catalogue/settings';
 import { areaCm2, overlap } from '@/lib/domain/ground/footprint';
 import { canSeePrivateRecords } from '@/lib/domain/policy/holding';
 import { canEnter, canRunSociety } from '@/lib/domain/policy/standing';
 import { judge } from '@/lib/domain/rotation/judge';
+import { likelyLeft } from '@/lib/domain/rotation/likely-left';
 import { query, type ReadContext } from '../operation';
 import { NotFound } from '../refusal';
 import { type Dressing, needOfPlots, seasonServed } from './holding-need';
 import { openBed, openPlot } from './open-bed';
+import { troubleNearby } from '../site/read-troubles';
 import { planOf } from './plan-of';
-import { judgedGroups, longestBreak, nameFindings, rotationSettings } from './rotation-settings';
+import { judgedGroups, nameFindings, rotationSettings } from './rotation-settings';
 
 /** The dressing by the rules in force, with horse manure as it is usually delivered. */
 function routineDressing(settings: SettingValues): Dressing {
   const material = materialOf('horse-manure');
   if (!material) throw new Error('the catalogue lacks horse manure');
   return {
-    ...settings,
+    barrowLitres: settings.barrowLitres,
+    cultivableSharePercent: settings.cultivableSharePercent,
     materialKey: material.key,
     densityGPerL: material.densityGPerL,
     intervalYears: settings.manuringIntervalYears,
@@ -68,7 +72,8 @@ export const readGround = query({
           label: `${held.map(({ number }) => number).join(', ')}: ${members.map(({ name }) => name).join(' and ')}`,
         }))
       : [];
-    return { today, season, plan, need, dressing, units: scope.units, holdings, everybody, isOwn: !holdingId };
+    const nearby = await troubleNearby(context, plots);
+    return { today, season, plan, need, dressing, units: scope.units, holdings, everybody, nearby, isOwn: !holdingId };
   },
 });
 
@@ -134,8 +139,9 @@ export const readBed = query({
     const { bed, plot, holding } = await openBed({ db, scope, today }, bedId);
     const [crops, settings] = await Promise.all([cropsOf(db, scope), settingsOn(db, scope, today)]);
     const season = seasonServed(today);
-    const [all, works, beds] = await Promise.all([
+    const [all, troubles, works, beds] = await Promise.all([
       plantingsIn(db, scope, crops, { from: 1900, to: 2200 }, [bed.frameId]),
+      troublesIn(db, scope, settings, [bed.frameId]),
       manuringsIn(db, scope, [bed.frameId]),
       bedsStanding(db, scope, today, today, [plot.id]),
     ]);
@@ -153,6 +159,7 @@ export const readBed = query({
           season: planting.firstSeason,
         },
         history: earlier(planting.firstSeason).filter(({ id }) => id !== planting.id),
+        troubles,
         settings: rules,
       });
     const nameOf = (key: string) => crops.get(key)?.name ?? key;
@@ -217,14 +224,37 @@ export const readBed = query({
         const { verdict, findings } = judge({
           proposal: { footprint: bed.footprint, hostGroups: crop.hostGroups, season },
           history: earlier(season),
+          troubles,
           settings: rules,
         });
         return { hostGroup: crop.hostGroups[0] ?? '', verdict, findings: nameFindings(findings, nameOf) };
       }),
-      reach: longestBreak(settings),
+      troubles: troubles
+        .filter(({ footprint }) => overlap(footprint, bed.footprint))
+        .map((trouble) => ({
+          ...trouble,
+          notes: mayReadNotes(trouble.holdingId) ? trouble.notes : null,
+          holdingId: null,
+          shareCm2: sharedCm2(trouble.footprint, bed.footprint),
+          ...outlook(trouble, all, season),
+        })),
     };
   },
 });
+
+/** When a host may stand on a trouble's ground again, and what is likely left of it until then. */
+function outlook(trouble: TroubleRecord, all: readonly PlantingRecord[], season: number) {
+  const fedIn = all
+    .filter(({ footprint }) => overlap(footprint, trouble.footprint))
+    .filter(({ hostGroups, planned }) => !planned && hostGroups.some((group) => trouble.hosts.includes(group)))
+    .map(({ lastSeason }) => Math.min(lastSeason, season - 1));
+  const lastFed = Math.max(trouble.foundSeason, ...fedIn);
+  return {
+    lastFed,
+    freeFrom: trouble.breakYears === null ? null : lastFed + trouble.breakYears + 1,
+    left: likelyLeft(trouble.troubleKey, Math.max(0, season - 1 - lastFed)),
+  };
+}
 
 function sharedCm2(a: Parameters<typeof overlap>[0], b: Parameters<typeof overlap>[0]): number {
   const shared = overlap(a, b);

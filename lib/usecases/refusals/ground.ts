@@ -8,6 +8,8 @@ export type GroundRefusal =
   | 'beds-do-not-join'
   | 'bed-name-taken'
   | 'crop-unknown'
+  | 'trouble-unknown'
+  | 'found-in-the-future'
   | 'part-outside-bed'
   | 'cleared-before-sown'
   | 'day-or-season'

@@ -61,7 +61,17 @@ export async function makeGround(society: Made, word: Word, { holder, neighbour,
       season: thisYear() - 2,
     },
   });
-  const ids = { plotId: plot.plotId, sparePlotId: spare.plotId, bedId, nextBedId, plantingId, workId, bedName };
+  const troubleId = await createTrouble(society, plot, word('trouble notes'));
+  const ids = {
+    troubleId,
+    plotId: plot.plotId,
+    sparePlotId: spare.plotId,
+    bedId,
+    nextBedId,
+    plantingId,
+    workId,
+    bedName,
+  };
   return { ids: { ...ids, holdingId: plot.holdingId }, otherHoldingId: other.holdingId };
 }
 
@@ -69,6 +79,14 @@ async function makeBed(society: Made, { plotId, frameId }: Plot, name: string, y
   const footprint = { xCm: 60, yCm, widthCm: 600, lengthCm: 200 };
   const data = { societyId: society.id, plotId, frameId, ...footprint, name, fromOn: new Date('2019-10-01') };
   return (await db().bed.create({ data, select: { id: true } })).id;
+}
+
+async function createTrouble(society: Made, { frameId, holdingId }: Plot, notes: string): Promise<string> {
+  const footprint = { xCm: 60, yCm: 60, widthCm: 600, lengthCm: 50 };
+  const what = { troubleKey: 'white-rot', certainty: 'likely', foundOn: new Date('2024-06-01'), notes };
+  const by = await db().member.findFirstOrThrow({ where: { societyId: society.id } });
+  const data = { societyId: society.id, frameId, holdingId, ...footprint, ...what, notedByMemberId: by.id };
+  return (await db().trouble.create({ data, select: { id: true } })).id;
 }
 
 // Somebody held the plot before, and left notes on its ground.

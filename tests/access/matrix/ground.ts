@@ -9,6 +9,7 @@ import {
   retireManuring,
   retirePlanting,
 } from '@/lib/usecases/ground/keep-plantings';
+import { recordTrouble, retireTrouble } from '@/lib/usecases/ground/keep-troubles';
 import { readBed, readGrid, readGround } from '@/lib/usecases/ground/read-ground';
 import { readPlot } from '@/lib/usecases/ground/read-plot';
 import { readWeek } from '@/lib/usecases/ground/read-week';
@@ -18,6 +19,7 @@ import { addPlot, addSite, drawPlot } from '@/lib/usecases/plots/keep-plots';
 import { changeHolders, endTenancy, letPlot, nameBooker } from '@/lib/usecases/plots/keep-tenancies';
 import { listPlots, readPlotForOffice } from '@/lib/usecases/plots/read-plots';
 import { readSite } from '@/lib/usecases/site/read-site';
+import { readTroubles } from '@/lib/usecases/site/read-troubles';
 import { once } from '../../fixtures/society';
 import { committee, everybody, keepers, type Row, secretary } from '../row';
 
@@ -70,6 +72,13 @@ export const ground: readonly Row[] = [
   },
   { operation: logManuring, input: ({ bedId }) => once({ bedId, season: '2026' }), allow: keepers },
   { operation: retireManuring, input: ({ bedId, workId }) => once({ bedId, workId }), allow: keepers },
+  {
+    operation: recordTrouble,
+    input: ({ bedId }) => once({ bedId, troubleKey: 'clubroot', certainty: 'sure', foundOn: '2026-05-01' }),
+    allow: keepers,
+  },
+  { operation: retireTrouble, input: ({ troubleId }) => once({ troubleId, sure: 'yes' }), allow: keepers },
+  { operation: readTroubles, input: () => ({}), allow: secretary },
   { operation: listCrops, input: () => ({}), allow: everybody },
   {
     operation: saveCrop,

@@ -11,6 +11,7 @@ import {
   retireManuring,
   retirePlanting,
 } from '@/lib/usecases/ground/keep-plantings';
+import { recordTrouble, retireTrouble } from '@/lib/usecases/ground/keep-troubles';
 import { importPlantings, lookAtPlantings, type PlantingSeen } from '@/lib/usecases/ground/import-plantings';
 
 export async function addBedsAction(slug: string, plotId: string, _: FormState, form: FormData): Promise<FormState> {
@@ -134,4 +135,27 @@ export async function importPlantingsAction(
     fixed: { plotId },
     done: ({ recorded }) => ({ message: `${recorded} plantings taken in.` }),
   });
+}
+
+export async function recordTroubleAction(
+  slug: string,
+  bedId: string,
+  _: FormState,
+  form: FormData,
+): Promise<FormState> {
+  return submitForm(recordTrouble, {
+    slug,
+    form,
+    fixed: { bedId },
+    done: () => ({ message: 'Recorded. This ground has its longer break now.' }),
+  });
+}
+
+export async function retireTroubleAction(
+  slug: string,
+  troubleId: string,
+  _: FormState,
+  form: FormData,
+): Promise<FormState> {
+  return submitForm(retireTrouble, { slug, form, fixed: { troubleId }, done: () => ({ message: 'Taken back.' }) });
 }

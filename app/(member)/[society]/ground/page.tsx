@@ -8,6 +8,7 @@ import { SeasonSwitch } from '@/app/_ui/season-switch';
 import { Caution, Empty, PageHead, Reason, Sheet } from '@/app/_ui/sheet';
 import { SitePlan } from '@/app/_ui/site-plan';
 import { Table } from '@/app/_ui/table';
+import { SoilCaution } from '@/app/_ui/trouble-words';
 import { formatArea } from '@/lib/domain/quantity/area';
 import { formatLength } from '@/lib/domain/quantity/length';
 import { readGround } from '@/lib/usecases/ground/read-ground';
@@ -19,7 +20,7 @@ type Props = { params: Promise<{ society: string }>; searchParams: Promise<{ sea
 export default async function GroundPage({ params, searchParams }: Props) {
   const { society } = await params;
   const { season: asked, holding } = await searchParams;
-  const { today, season, plan, need, units, holdings, everybody, isOwn } = await ask(readGround, society, {
+  const { today, season, plan, need, units, holdings, everybody, nearby, isOwn } = await ask(readGround, society, {
     season: asked ?? null,
     holdingId: holding || null,
   });
@@ -48,6 +49,13 @@ export default async function GroundPage({ params, searchParams }: Props) {
       </PageHead>
       {plan.length === 0 ? (
         <Empty>You hold no plot at present. The secretary lets plots; once yours is let to you, it stands here.</Empty>
+      ) : null}
+      {nearby ? (
+        <div className="wide">
+          <Caution>
+            A trouble of the soil has been found near {isOwn ? 'your' : 'this'} ground. <SoilCaution />
+          </Caution>
+        </div>
       ) : null}
       {plan.map((plot) => (
         <Sheet

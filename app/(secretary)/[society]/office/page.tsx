@@ -14,6 +14,11 @@ const rooms = [
     says: 'Take in the list of plots, draw them, let, halve and join them.',
   },
   { path: 'members', name: 'Members', says: 'Add and invite people, give offices, hand over.' },
+  {
+    path: 'troubles',
+    name: 'Troubles found',
+    says: 'Clubroot, white rot and the rest: where, how sure, how long their hosts stay away.',
+  },
   { path: 'crops', name: 'Crops', says: 'Add what the catalogue lacks.' },
   { path: 'settings', name: 'The society’s rules', says: 'Breaks, interval, dressing, barrow: each with its source.' },
   { path: 'book', name: 'The book of changes', says: 'Who did what, for whom, and when.' },

@@ -20,6 +20,7 @@ import { readBed } from '@/lib/usecases/ground/read-ground';
 import { logManuringAction, recordPlantingAction, retireManuringAction, retirePlantingAction } from '../../actions';
 import { BedShape } from './_parts/bed-shape';
 import { Judged } from './_parts/judged';
+import { TroublesFound } from './_parts/troubles-found';
 
 export const metadata: Metadata = { title: 'Bed' };
 
@@ -29,11 +30,8 @@ type Props = { params: Promise<{ society: string; bed: string }>; searchParams: 
 export default async function BedPage({ params, searchParams }: Props) {
   const { society, bed: bedId } = await params;
   const search = await searchParams;
-  const { bed, plot, units, plantings, works, turn, next, crops, siblings, season, holdingId, today } = await ask(
-    readBed,
-    society,
-    { bedId },
-  );
+  const { bed, plot, units, plantings, troubles, works, turn, next, crops, siblings, season, holdingId, today } =
+    await ask(readBed, society, { bedId });
   const asked = {
     cropKey: search.cropKey ?? '',
     season: search.season ?? String(season),
@@ -198,6 +196,7 @@ export default async function BedPage({ params, searchParams }: Props) {
             </Form>
           </Reason>
         </Sheet>
+        <TroublesFound society={society} bedId={bedId} found={troubles} bedCm2={whole} today={today} />
         <Sheet title={`Could stand here in ${season}`} flush>
           <Table
             caption={`Judged for ${season}`}
