@@ -1,8 +1,10 @@
 import { execFileSync } from 'node:child_process';
 import fs from 'node:fs';
+import http from 'node:http';
 import { kill, start } from '../../scripts/test/child.mjs';
 import { quietEnv, secrets } from '../../scripts/start/build.mjs';
 import { freePort } from '../../scripts/start/ports.mjs';
+import { hangUp } from './http';
 
 /** Sessions of a measurement are worth nothing anywhere else. */
 export const sessionSecret = 'only the measurements know this secret';
@@ -42,14 +44,18 @@ export async function run(file: string, args: string[], env: Env, until: string)
     if (child.exitCode !== null || performance.now() > late) throw new Error(`${file} did not come up:\n${said}`);
     await new Promise((resolve) => setTimeout(resolve, 10));
   }
-  return { address: new URL(until).origin, pid: child.pid ?? 0, stop: () => kill(child) };
+  return { address: new URL(until).origin, pid: child.pid ?? 0, stop: () => (hangUp(), kill(child)) };
 }
 
 function answers(url: string): Promise<boolean> {
-  return fetch(url).then(
-    (response) => response.ok,
-    () => false,
-  );
+  return new Promise((resolve) => {
+    // A connection of its own, closed at once: a server waits for open ones before it stops.
+    const request = http.get(url, { agent: false }, (response) => {
+      response.resume();
+      resolve(response.statusCode === 200);
+    });
+    request.on('error', () => resolve(false));
+  });
 }
 
 /** What a process holds in memory [MB]. */
