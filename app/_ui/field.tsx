@@ -1,6 +1,6 @@
 'use client';
 
-import type { ReactNode } from 'react';
+import { createContext, type ReactNode, useContext } from 'react';
 import { useFieldState } from './form';
 
 type Common = {
@@ -103,7 +103,39 @@ export function Options({ choices, empty }: { readonly choices: readonly Choice[
   );
 }
 
-/** A box to tick, or a round one of several with the same name. */
+const GroupContext = createContext<string | null>(null);
+
+/** Boxes or round ones that share a name, under their legend; what is wrong stands beside them all, once. */
+export function TickGroup({
+  name,
+  legend,
+  kind = 'radio',
+  className,
+  children,
+}: Pick<Common, 'name' | 'className'> & {
+  readonly legend: ReactNode;
+  readonly kind?: 'checkbox' | 'radio';
+  readonly children: ReactNode;
+}) {
+  const { id, error } = useFieldState(name);
+  return (
+    <GroupContext value={name}>
+      <fieldset
+        id={id}
+        tabIndex={-1}
+        className={className}
+        aria-describedby={error ? `${id}-error` : undefined}
+        {...(kind === 'radio' ? { role: 'radiogroup', 'aria-invalid': error ? true : undefined } : {})}
+      >
+        <legend>{legend}</legend>
+        {children}
+        <FieldError id={id} error={error} />
+      </fieldset>
+    </GroupContext>
+  );
+}
+
+/** A box to tick, or one of a group of the same name. */
 export function TickField({
   name,
   label,
@@ -113,8 +145,9 @@ export function TickField({
   kind = 'checkbox',
 }: Common & { readonly ticked?: boolean; readonly kind?: 'checkbox' | 'radio' }) {
   const { id: nameId, typed, error, isRefused } = useFieldState(name);
+  const inGroup = useContext(GroupContext) === name;
   const was = isRefused ? (Array.isArray(typed) ? typed.includes(value) : typed === value) : ticked;
-  const id = `${nameId}-${value}`;
+  const id = inGroup ? `${nameId}-${value}` : nameId;
   return (
     <div className="field tick">
       <input
@@ -124,13 +157,13 @@ export function TickField({
         name={name}
         value={value}
         defaultChecked={was}
-        aria-invalid={error ? true : undefined}
+        {...(kind === 'checkbox' ? described(nameId, null, error) : {})}
       />
       <label htmlFor={id}>
         {label}
         {hint ? <span className="hint">{hint}</span> : null}
       </label>
-      {error && kind === 'checkbox' ? <p className="field-error">{error}</p> : null}
+      {inGroup ? null : <FieldError id={nameId} error={error} />}
     </div>
   );
 }
@@ -152,13 +185,17 @@ function Labelled({
         </p>
       ) : null}
       {children}
-      {error ? (
-        <p className="field-error" id={`${id}-error`}>
-          {error}
-        </p>
-      ) : null}
+      <FieldError id={id} error={error} />
     </div>
   );
+}
+
+function FieldError({ id, error }: { readonly id: string; readonly error: string | undefined }) {
+  return error ? (
+    <p className="field-error" id={`${id}-error`}>
+      {error}
+    </p>
+  ) : null;
 }
 
 function described(id: string, hint: ReactNode, error: string | undefined) {

@@ -15,7 +15,16 @@ export function useFieldState(name: string) {
   const typed = isRefused ? state.values[name] : undefined;
   // Several forms of a page may hold a field of the same name.
   const id = `${form?.formId ?? 'f'}-${name}`;
-  return { id, typed, error: state?.errors[name], isRefused };
+  return { id, typed, error: errorBeside(name, state?.errors ?? {}), isRefused };
+}
+
+// A table's faults are numbered under its field's name; the first stands beside it, all of them in the summary.
+function errorBeside(name: string, errors: FormState['errors']): string | undefined {
+  return errors[name] ?? Object.entries(errors).find(([key]) => fieldOf(key) === name)?.[1];
+}
+
+function fieldOf(name: string): string {
+  return name.split('.', 1)[0] ?? name;
 }
 
 type Props = {
@@ -98,7 +107,7 @@ function Summary({ state, labels, formId, ref }: SummaryProps) {
         <ul>
           {errors.map(([name, error]) => (
             <li key={name}>
-              <a href={`#${formId}-${name}`} onClick={(event) => focusField(event, name)}>
+              <a href={`#${formId}-${fieldOf(name)}`} onClick={(event) => focusField(event, fieldOf(name))}>
                 {labels?.[name] ? `${labels[name]}: ` : ''}
                 {error}
               </a>
@@ -113,7 +122,8 @@ function Summary({ state, labels, formId, ref }: SummaryProps) {
 // The first field of that name in this form: ticks have one id each, and other forms of the page may hold the same name.
 function focusField(event: React.MouseEvent<HTMLAnchorElement>, name: string) {
   const found = event.currentTarget.closest('form')?.elements.namedItem(name);
-  const field = found instanceof RadioNodeList ? found[0] : found;
+  const several = found instanceof RadioNodeList ? [...found] : [found];
+  const field = several.find((one) => one instanceof HTMLInputElement && one.checked) ?? several[0];
   if (!(field instanceof HTMLElement)) return;
   event.preventDefault();
   field.focus();

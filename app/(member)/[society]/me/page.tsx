@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import type { Metadata } from 'next';
 import { ask } from '@/app/_server/caller';
-import { NoteField, TextField, TickField } from '@/app/_ui/field';
+import { NoteField, TextField, TickField, TickGroup } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
 import { PageHead, Sheet } from '@/app/_ui/sheet';
 import { readStanding } from '@/lib/usecases/members/read-standing';
@@ -29,8 +29,7 @@ export default async function MePage({ params }: { params: Promise<{ society: st
           />
           <TextField name="phone" type="tel" label="Telephone" value={member.phone ?? ''} autoComplete="tel" />
           <NoteField name="postal" label="Postal address" value={member.postal ?? ''} />
-          <fieldset>
-            <legend>You measure in</legend>
+          <TickGroup name="units" legend="You measure in">
             <TickField kind="radio" name="units" value="metric" label="metres" ticked={units === 'metric'} />
             <TickField
               kind="radio"
@@ -39,7 +38,7 @@ export default async function MePage({ params }: { params: Promise<{ society: st
               label="feet and inches"
               ticked={units === 'imperial'}
             />
-          </fieldset>
+          </TickGroup>
         </Form>
       </Sheet>
       <div className="stack">

@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
-import { TextField, TickField } from '@/app/_ui/field';
+import { TextField, TickField, TickGroup } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
 import { NeedReason } from '@/app/_ui/need-reason';
 import { Caution, Empty, PageHead, Reason, Sheet } from '@/app/_ui/sheet';
@@ -118,8 +118,11 @@ function BookSheet({ claim, society, read }: { claim: Read['claims'][number]; so
             hint={`${delivery.capLoads ? `At most ${delivery.capLoads} a holding. ` : ''}What goes beyond your need comes after everybody’s needs.`}
           />
           {beds.length ? (
-            <fieldset>
-              <legend>For which beds? Loads collected reset their turn, in this order.</legend>
+            <TickGroup
+              name="beds"
+              kind="checkbox"
+              legend="For which beds? Loads collected reset their turn, in this order."
+            >
               {beds.map(({ id, label, plotNumber, massG }) => (
                 <TickField
                   key={id}
@@ -129,7 +132,7 @@ function BookSheet({ claim, society, read }: { claim: Read['claims'][number]; so
                   ticked={booking ? booking.bedIds.includes(id) : true}
                 />
               ))}
-            </fieldset>
+            </TickGroup>
           ) : null}
         </Form>
       ) : null}

@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
-import { NoteField, SelectField, TextField, TickField } from '@/app/_ui/field';
+import { NoteField, SelectField, TextField, TickField, TickGroup } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
 import { PageHead, Reason, Sheet } from '@/app/_ui/sheet';
 import { SitePlan } from '@/app/_ui/site-plan';
@@ -141,11 +141,10 @@ export default async function PlotPage({ params }: { params: Promise<{ society: 
         <Sheet title="Halve or join">
           <Reason ask="Halve it">
             <Form action={halvePlotAction.bind(...bound)} writeId={randomUUID()} submit="Halve it">
-              <fieldset>
-                <legend>Cut across its</legend>
+              <TickGroup name="across" legend="Cut across its">
                 <TickField kind="radio" name="across" value="length" label="length" ticked />
                 <TickField kind="radio" name="across" value="width" label="width" />
-              </fieldset>
+              </TickGroup>
               <TextField name="at" label="Distance of the cut from the top or left" className="short-field" />
               {plot.polygon ? null : <TextField name="rods" label="Rods of the first part" className="short-field" />}
               <TextField
@@ -189,13 +188,12 @@ function MemberTicks({
   ticked: readonly string[];
 }) {
   return (
-    <fieldset style={{ maxHeight: '16rem', overflow: 'auto', width: '100%' }}>
-      <legend>Holders, with equal rights</legend>
+    <TickGroup name="memberIds" kind="checkbox" legend="Holders, with equal rights" className="tick-list">
       {members
         .toSorted((a, b) => Number(ticked.includes(b.id)) - Number(ticked.includes(a.id)))
         .map(({ id, name }) => (
           <TickField key={id} name="memberIds" value={id} label={name} ticked={ticked.includes(id)} />
         ))}
-    </fieldset>
+    </TickGroup>
   );
 }

@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { SelectField, TextField, TickField } from '@/app/_ui/field';
+import { SelectField, TextField, TickField, TickGroup } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
 import { Reason, Sheet } from '@/app/_ui/sheet';
 import type { Footprint } from '@/lib/domain/ground/footprint';
@@ -36,11 +36,10 @@ export function BedShape({ society, bed, siblings, units, today }: Props) {
       </Reason>
       <Reason ask="Split it in two">
         <Form action={splitBedAction.bind(...bound)} writeId={randomUUID()} submit="Split">
-          <fieldset>
-            <legend>Cut across its</legend>
+          <TickGroup name="across" legend="Cut across its">
             <TickField kind="radio" name="across" value="length" label="length" ticked />
             <TickField kind="radio" name="across" value="width" label="width" />
-          </fieldset>
+          </TickGroup>
           <TextField name="at" label="Distance from the top or left" className="short-field" />
           <TextField name="firstName" label="First part’s name" value={`${bed.name}a`} className="short-field" />
           <TextField name="secondName" label="Second part’s name" value={`${bed.name}b`} className="short-field" />
