@@ -12,7 +12,8 @@ export function refuseFaults(
   faults: readonly (CsvFault | RefusedCell)[],
 ): void {
   if (faults.length === 0) return;
-  throw new Refused([{ code, numbers: { count: faults.length } }, ...faults.slice(0, shown).map(besideTable)]);
+  const first = faults.toSorted((a, b) => a.line - b.line).slice(0, shown);
+  throw new Refused([{ code, numbers: { count: faults.length } }, ...first.map(besideTable)]);
 }
 
 function besideTable(fault: CsvFault | RefusedCell, at: number): Refusal {

@@ -120,7 +120,8 @@ describe('a list of plots', () => {
     expect(await refusalOf(plots, table)).toMatch(words);
   });
 
-  it('names every bad cell, not the first alone', async () => {
+  it('names every bad cell, not the first alone, and what is there already beside them', async () => {
+    expect(await refusalOf(plots, 'plot,rods\nP1,10\nB1,x')).toMatch(/Line 2, column “plot”.*\nLine 3, column “rods”/);
     const words = await refusalOf(plots, 'plot,rods,holders,email,from\n,0,Ada,no,2020-02-30\nB1,10,Ada,,\nB1,x,Bo,,');
     for (const cell of [
       'Line 2, column “plot”',

@@ -29,12 +29,12 @@ export type PlantingRow = {
   readonly partLength: string;
 };
 
-/** Read a table of plantings: a bed and a crop on each line, with its season or its days, and the part it stood on. */
+/** Read a table of plantings: a bed and a crop on each line, with its season or its days, and the part it stood on. The rows that read well come with the faults of the others. */
 export function readPlantingsCsv(text: string): { rows: PlantingRow[]; faults: CsvFault[] } {
   const { rows, faults } = readCsv(text, columns, ['bed', 'crop']);
   const read = rows.map(readRow);
   const all = [...faults, ...read.flatMap((row) => ('faults' in row ? row.faults : []))];
-  return { rows: all.length ? [] : (read as PlantingRow[]), faults: all.sort((a, b) => a.line - b.line) };
+  return { rows: read.filter((row): row is PlantingRow => !('faults' in row)), faults: all };
 }
 
 function readRow({ line, cells }: CsvRow): PlantingRow | { faults: CsvFault[] } {

@@ -22,14 +22,14 @@ const columns = {
 
 /**
  * Read the society's list of plots and holders. Several holders of one plot stand in one cell, parted by a semicolon or
- * an ampersand, their addresses in the same order.
+ * an ampersand, their addresses in the same order. The rows that read well come with the faults of the others.
  */
 export function readPlotsCsv(text: string): { rows: PlotRow[]; faults: CsvFault[] } {
   const { rows, faults } = readCsv(text, columns, ['plot', 'rods']);
   const read = rows.map(readRow);
   const twice = repeated(rows);
   const all = [...faults, ...read.flatMap((row) => ('faults' in row ? row.faults : [])), ...twice];
-  return { rows: all.length ? [] : (read as PlotRow[]), faults: all.sort((a, b) => a.line - b.line) };
+  return { rows: read.filter((row): row is PlotRow => !('faults' in row)), faults: all };
 }
 
 function readRow({ line: at, cells }: CsvRow): PlotRow | { faults: CsvFault[] } {
