@@ -1,0 +1,85 @@
+// A thread that solves integer programmes with HiGHS, compiled to WebAssembly: solving blocks its thread, and may take long.
+import { createRequire } from 'node:module';
+import { parentPort } from 'node:worker_threads';
+
+const highs = await createRequire(import.meta.url)('highs')({});
+const { callbackType, modelStatus } = highs.constants;
+const infinity = highs.infinity;
+
+parentPort.on('message', ({ id, programme, objective, seconds }) => {
+  try {
+    parentPort.postMessage({ id, ...solve(programme, objective, seconds, id) });
+  } catch (error) {
+    parentPort.postMessage({ id, failed: String(error?.message ?? error) });
+  }
+});
+
+function solve(programme, objective, seconds, id) {
+  const began = performance.now();
+  const model = highs.createModel(modelOf(programme, objective));
+  try {
+    model.options.set({
+      output_flag: false,
+      time_limit: seconds,
+      mip_rel_gap: 0,
+      // Costs are multiples of a square centimetre, 0.0001: a nearer bound proves the best.
+      mip_abs_gap: 0.00004,
+      mip_feasibility_tolerance: 1e-9,
+      primal_feasibility_tolerance: 1e-9,
+      random_seed: 1,
+    });
+    const report = ({ data }) =>
+      parentPort.postMessage({
+        id,
+        progress: { best: finite(data.mip_primal_bound), bound: finite(data.mip_dual_bound) },
+      });
+    const { modelStatus: status } = model.run({ [callbackType.mipLogging]: report });
+    const seconds_ = (performance.now() - began) / 1000;
+    if (status === modelStatus.infeasible) return { status: 'infeasible', values: null, objective: null, bound: null };
+    const isBest = status === modelStatus.optimal || status === modelStatus.modelEmpty;
+    const values = Array.from(model.getSolution().colValue);
+    const found = isBest || model.info.get('primal_solution_status') === 2;
+    return {
+      status: isBest ? 'best' : 'stopped',
+      values: found ? values : null,
+      objective: found ? model.getObjectiveValue() : null,
+      bound: isBest ? model.getObjectiveValue() : finite(model.info.get('mip_dual_bound')),
+      seconds: seconds_,
+      memoryBytes: highs.memoryBytes,
+    };
+  } finally {
+    model.dispose();
+  }
+}
+
+function modelOf({ columns, rows }, objective) {
+  const colCost = new Float64Array(columns.length);
+  for (const [column, coefficient] of objective) colCost[column] += coefficient;
+  const [starts, indices, values] = [[0], [], []];
+  for (const { terms } of rows) {
+    for (const [column, coefficient] of terms) {
+      indices.push(column);
+      values.push(coefficient);
+    }
+    starts.push(indices.length);
+  }
+  return {
+    numCols: columns.length,
+    numRows: rows.length,
+    colCost,
+    colLower: Float64Array.from(columns, ({ lower }) => bounded(lower)),
+    colUpper: Float64Array.from(columns, ({ upper }) => bounded(upper)),
+    rowLower: Float64Array.from(rows, ({ least }) => bounded(least)),
+    rowUpper: Float64Array.from(rows, ({ most }) => bounded(most)),
+    integrality: Int32Array.from(columns, ({ whole }) => (whole ? 1 : 0)),
+    matrix: { format: 'csr', numRows: rows.length, numCols: columns.length, starts, indices, values },
+  };
+}
+
+function bounded(value) {
+  return Number.isFinite(value) ? value : Math.sign(value) * infinity;
+}
+
+function finite(value) {
+  return Number.isFinite(value) && Math.abs(value) < 1e29 ? value : null;
+}
