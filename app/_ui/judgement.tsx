@@ -1,7 +1,10 @@
 import { hostGroupName } from '@/lib/domain/catalogue/host-groups';
+import { citation } from '@/lib/domain/catalogue/sources';
+import { ruleOf } from '@/lib/domain/catalogue/succession-rules';
 import { troubleName } from '@/lib/domain/catalogue/troubles';
 import { percent } from '@/lib/domain/quantity/area';
 import type { Finding } from '@/lib/domain/rotation/judge';
+import type { Advice } from '@/lib/domain/rotation/rules/rule';
 import { Mark, type MarkKind } from './mark';
 
 export type WordedFinding = Finding & { readonly cropName?: string };
@@ -19,6 +22,24 @@ export function Findings({ findings, areaCm2 }: { findings: readonly WordedFindi
       {findings.map((finding) => (
         <li key={JSON.stringify(finding)}>{sentence(finding, areaCm2)}</li>
       ))}
+    </ul>
+  );
+}
+
+/** What the general rules say, as advice: it makes nothing fall short. */
+export function AdviceList({ advice, areaCm2 }: { advice: readonly Advice[]; areaCm2: number }) {
+  if (advice.length === 0) return null;
+  return (
+    <ul className="small">
+      {advice.map(({ rule, areaCm2: ground }) => {
+        const { name, says, source } = ruleOf(rule);
+        return (
+          <li key={rule}>
+            {name}: not so on {percent(ground, areaCm2)} of this. {says}{' '}
+            <span className="soft">({citation(source)})</span>
+          </li>
+        );
+      })}
     </ul>
   );
 }

@@ -1,6 +1,7 @@
 import 'server-only';
 import type { CropGroup } from '@/lib/domain/catalogue/crop-groups';
 import { type Crop, crops } from '@/lib/domain/catalogue/crops';
+import { groupCrops } from '@/lib/domain/catalogue/group-crops';
 import type { Db, Tx } from './db';
 import type { Scope } from './scope';
 
@@ -20,7 +21,7 @@ export async function cropsOf(db: Db, scope: Scope): Promise<ReadonlyMap<string,
       takesManure: row.takesManure,
     }),
   );
-  return new Map<string, Crop>([...crops, ...added].map((crop) => [crop.key, crop]));
+  return new Map<string, Crop>([...crops, ...groupCrops, ...added].map((crop) => [crop.key, crop]));
 }
 
 /** Add a crop of the society's own, or set its own values over a catalogue crop of the same key. */

@@ -7,23 +7,32 @@ import type { Scope } from './scope';
 
 /** Ground that was manured, whoever held it. */
 export async function manuringsIn(db: Db, scope: Scope, frameIds: readonly string[]) {
+  return (await worksIn(db, scope, frameIds)).filter(({ kind }) => kind === 'manured');
+}
+
+/** What was done to ground, whoever held it: manured or limed. */
+export async function worksIn(db: Db, scope: Scope, frameIds: readonly string[]) {
   const rows = await db.groundWork.findMany({
-    where: { societyId: scope.societyId, kind: 'manured', retiredAt: null, frameId: { in: [...frameIds] } },
+    where: { societyId: scope.societyId, retiredAt: null, frameId: { in: [...frameIds] } },
     orderBy: [{ season: 'desc' }, { createdAt: 'desc' }],
   });
-  return rows.map(({ id, frameId, season, doneOn, materialKey, loads, deliveryId, xCm, yCm, widthCm, lengthCm }) => ({
-    id,
-    frameId,
-    season,
-    materialKey,
-    loads,
-    deliveryId,
-    doneOn: doneOn && fromDbDay(doneOn),
-    footprint: { xCm, yCm, widthCm, lengthCm },
-  }));
+  return rows.map(
+    ({ id, frameId, kind, season, doneOn, materialKey, loads, deliveryId, xCm, yCm, widthCm, lengthCm }) => ({
+      id,
+      frameId,
+      kind: kind === 'limed' ? ('limed' as const) : ('manured' as const),
+      season,
+      materialKey,
+      loads,
+      deliveryId,
+      doneOn: doneOn && fromDbDay(doneOn),
+      footprint: { xCm, yCm, widthCm, lengthCm },
+    }),
+  );
 }
 
 export type NewManuring = {
+  readonly kind?: 'manured' | 'limed';
   readonly frameId: string;
   readonly holdingId: string | null;
   readonly footprint: Footprint;
@@ -34,7 +43,7 @@ export type NewManuring = {
   readonly deliveryId: string | null;
 };
 
-/** Log ground as manured. */
+/** Log ground as manured, or limed. */
 export async function createManurings(tx: Tx, scope: Scope, manurings: readonly NewManuring[]): Promise<void> {
   await tx.groundWork.createMany({
     data: manurings.map(({ footprint, doneOn, ...work }) => ({

@@ -15,3 +15,10 @@ export const successionRules: readonly SuccessionRule[] = [
   { key: 'potatoes-off-lime', name: 'Potatoes, not straight after lime', says: 'Lime brings scab: none for their season or the one before.', source: 'common-practice' },
   { key: 'standing-apart', name: 'Standing crops, outside the rotation', says: 'Rhubarb, asparagus and soft fruit keep ground of their own, and do not stand where a rotated crop is planned.', source: 'common-practice' },
 ];
+
+/** A rule by its key. */
+export function ruleOf(key: SuccessionRule['key']): SuccessionRule {
+  const rule = successionRules.find((one) => one.key === key);
+  if (!rule) throw new RangeError(`no such rule: ${key}`);
+  return rule;
+}

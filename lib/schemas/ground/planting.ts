@@ -59,6 +59,7 @@ const loadsWords = 'Give whole loads, 0 to 9,999, or leave it empty.';
 export const logManuringInput = form({
   writeId,
   bedId: rowId,
+  kind: z.enum(['manured', 'limed'], 'Say what was done.').default('manured'),
   season,
   doneOn: optionalDay('the day'),
   materialKey: optionalLine('the material', 40),

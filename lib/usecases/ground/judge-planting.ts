@@ -1,12 +1,15 @@
 import 'server-only';
 import { bedsStanding } from '@/lib/data/bed';
 import { cropsOf } from '@/lib/data/crop';
+import { worksIn } from '@/lib/data/ground-work';
 import { plantingsIn } from '@/lib/data/planting';
 import { settingsOn } from '@/lib/data/setting';
 import { troublesIn } from '@/lib/data/trouble';
 import { byFrame } from '@/lib/domain/ground/by-frame';
 import { areaCm2, type Footprint, overlap } from '@/lib/domain/ground/footprint';
 import { canEnter } from '@/lib/domain/policy/standing';
+import { advise } from '@/lib/domain/rotation/advise';
+import type { Advice } from '@/lib/domain/rotation/rules/rule';
 import { type Judgement, judge } from '@/lib/domain/rotation/judge';
 import { judgeInput } from '@/lib/schemas/ground/planting';
 import { query } from '../operation';
@@ -23,6 +26,8 @@ export type JudgedPlanting = {
   readonly verdict: Judgement['verdict'];
   readonly areas: Judgement['areas'];
   readonly findings: readonly NamedFinding[];
+  /** What the general rules say against it; it makes nothing fall short. */
+  readonly advice: readonly Advice[];
   /** Where on the same bed the break is kept, from its top end [cm]; null where nowhere. */
   readonly moveToCm: number | null;
   /** Other beds of the holding whose break is kept. */
@@ -45,7 +50,7 @@ export const judgePlanting = query({
     const beds = (await bedsStanding(db, scope, today, today, plotIds)).filter(({ id }) => id !== open.bed.id);
     const frameIds = [...new Set([open.bed.frameId, ...beds.map(({ frameId }) => frameId)])];
     const troubles = await troublesIn(db, scope, settings, frameIds);
-    const seasons = { from: input.season - longestBreak(settings, troubles), to: input.season - 1 };
+    const seasons = { from: input.season - longestBreak(settings, troubles), to: input.season };
     const history = await plantingsIn(db, scope, crops, seasons, frameIds);
     const [stood, found] = [byFrame(history), byFrame(troubles)];
     const at = (frameId: string, footprint: Footprint) =>
@@ -56,6 +61,8 @@ export const judgePlanting = query({
         settings: rotationSettings(settings),
       });
     const judgement = at(open.bed.frameId, footprint);
+    const works = await worksIn(db, scope, [open.bed.frameId]);
+    const succession = { crop, footprint, season: input.season, history: stood.get(open.bed.frameId) ?? [], works };
     const isShort = judgement.verdict === 'short';
     const keeps = (frameId: string, ground: Footprint) => at(frameId, ground).verdict === 'kept';
     return {
@@ -65,6 +72,7 @@ export const judgePlanting = query({
       areaCm2: areaCm2(footprint),
       verdict: judgement.verdict,
       areas: judgement.areas,
+      advice: advise(succession, settings.shownRules),
       findings: nameFindings(judgement.findings, (key) => crops.get(key)?.name ?? key),
       moveToCm: isShort
         ? moveAlong(open.bed.footprint, footprint, [...history, ...troubles], (ground) =>

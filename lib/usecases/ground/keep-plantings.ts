@@ -177,7 +177,7 @@ export const fillGrid = mutation({
   },
 });
 
-/** Log ground as manured for a season; it resets the turn there. */
+/** Log ground as manured for a season, which resets the turn there, or as limed. */
 export const logManuring = mutation({
   name: 'log-manuring',
   allow: canEnter,
@@ -185,11 +185,12 @@ export const logManuring = mutation({
   write: async (context, input) => {
     const { tx, scope, today, note } = context;
     const open = await openBed({ db: tx, scope, today }, input.bedId);
-    const { season, doneOn, loads } = input;
+    const { kind, season, doneOn, loads } = input;
     const { materialKey } = input;
     if (materialKey && !materialOf(materialKey)) refuse('material-unknown', { field: 'materialKey' });
     const footprint = partOf(open.bed.footprint, input, scope.units);
     const manuring = {
+      kind,
       season,
       doneOn,
       loads,
@@ -203,7 +204,7 @@ export const logManuring = mutation({
       refuse('season-out-of-range', { field: 'season', numbers: { least: 1900, most: Number(today.slice(0, 4)) + 1 } });
     await createManurings(tx, scope, [manuring]);
     note({
-      verb: 'manured',
+      verb: kind,
       thing: 'bed',
       thingId: open.bed.id,
       forHoldingId: open.holding?.id ?? null,

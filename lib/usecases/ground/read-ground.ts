@@ -2,7 +2,7 @@ import 'server-only';
 import { z } from 'zod';
 import { bedsStanding, type BedRecord } from '@/lib/data/bed';
 import { cropsOf } from '@/lib/data/crop';
-import { manuringsIn } from '@/lib/data/ground-work';
+import { worksIn } from '@/lib/data/ground-work';
 import { holdingById, holdingsOfMember, holdingsOn } from '@/lib/data/holding';
 import { type PlantingRecord, plantingsIn } from '@/lib/data/planting';
 import { plotsOn } from '@/lib/data/plot';
@@ -142,7 +142,7 @@ export const readBed = query({
     const [all, troubles, works, beds] = await Promise.all([
       plantingsIn(db, scope, crops, { from: 1900, to: 2200 }, [bed.frameId]),
       troublesIn(db, scope, settings, [bed.frameId]),
-      manuringsIn(db, scope, [bed.frameId]),
+      worksIn(db, scope, [bed.frameId]),
       bedsStanding(db, scope, today, today, [plot.id]),
     ]);
     const need = await needOfPlots(db, scope, [plot.id], { season, day: today, dressing: routineDressing(settings) });

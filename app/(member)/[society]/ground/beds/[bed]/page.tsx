@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
-import { Options, TextField } from '@/app/_ui/field';
+import { Options, SelectField, TextField } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
 import { Findings, Verdict } from '@/app/_ui/judgement';
 import { Mark } from '@/app/_ui/mark';
@@ -172,16 +172,31 @@ export default async function BedPage({ params, searchParams }: Props) {
             </p>
           ) : null}
           <ul>
-            {works.map(({ id, season: manuredFor, loads, materialKey, shareCm2 }) => (
+            {works.map(({ id, kind, season: manuredFor, loads, materialKey, shareCm2 }) => (
               <li key={id}>
-                for {manuredFor}: {materialKey ? (materialOf(materialKey)?.name.toLowerCase() ?? 'manure') : 'manure'}
+                for {manuredFor}:{' '}
+                {kind === 'limed'
+                  ? 'lime'
+                  : materialKey
+                    ? (materialOf(materialKey)?.name.toLowerCase() ?? 'manure')
+                    : 'manure'}
                 {loads === null ? '' : `, ${loads} loads`} on {percent(shareCm2, whole)}{' '}
                 <TakeBack action={retireManuringAction.bind(null, society, bedId, id)} />
               </li>
             ))}
           </ul>
-          <Reason ask="Log that it was manured">
+          <Reason ask="Log that it was manured or limed">
             <Form action={logManuringAction.bind(...bound)} writeId={randomUUID()} submit="Log it">
+              <SelectField
+                name="kind"
+                label="What was done"
+                value="manured"
+                choices={[
+                  { value: 'manured', label: 'manured' },
+                  { value: 'limed', label: 'limed' },
+                ]}
+                hint="Not both at once: lime drives the ammonia out of manure. Leave months between them."
+              />
               <TextField
                 name="season"
                 label="For the season"

@@ -1,6 +1,6 @@
 import Link from 'next/link';
 import { wordsFor } from '@/app/_server/words';
-import { Findings, Verdict } from '@/app/_ui/judgement';
+import { AdviceList, Findings, Verdict } from '@/app/_ui/judgement';
 import { formatLength, type Units } from '@/lib/domain/quantity/length';
 import type { JudgedPlanting } from '@/lib/usecases/ground/judge-planting';
 import type { Refusal } from '@/lib/usecases/refusal';
@@ -16,7 +16,7 @@ export function Judged({ judged, asked, society, units }: Props) {
         {judged.refusals.map(wordsFor).join(' ')}
       </p>
     );
-  const { cropName, season, verdict, areas, areaCm2, findings, moveToCm, otherBeds, footprint } = judged;
+  const { cropName, season, verdict, areas, areaCm2, findings, advice, moveToCm, otherBeds, footprint } = judged;
   const moved =
     moveToCm === null
       ? null
@@ -30,6 +30,7 @@ export function Judged({ judged, asked, society, units }: Props) {
         <Verdict verdict={verdict} shortCm2={areas.shortCm2} areaCm2={areaCm2} />
       </p>
       <Findings findings={findings} areaCm2={areaCm2} />
+      <AdviceList advice={advice} areaCm2={areaCm2} />
       {moved ? (
         <p>
           <Link className="button" href={`?${moved}`}>
