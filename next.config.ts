@@ -4,7 +4,7 @@ const config: NextConfig = {
   poweredByHeader: false,
   // A table of 10 MB is taken in, and what is larger refused in words.
   experimental: { serverActions: { bodySizeLimit: '24mb' }, proxyClientMaxBodySize: '24mb' },
-  serverExternalPackages: ['@node-rs/argon2', 'graphile-worker', 'pg'],
+  serverExternalPackages: ['@node-rs/argon2', 'graphile-worker', 'highs', 'pg'],
   headers: async () => [
     {
       source: '/:path*',

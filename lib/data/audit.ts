@@ -75,4 +75,4 @@ export async function changesByOthers(db: Db, scope: Scope, holdingIds: readonly
   }));
 }
 
-const groundThings = ['bed', 'planting', 'trouble'];
+const groundThings = ['bed', 'planting', 'trouble', 'course'];

@@ -12,6 +12,7 @@ const shape = z.object({
   BARROWMOOT_DEMO: z.string().optional(),
   BARROWMOOT_TEST: z.string().optional(),
   BARROWMOOT_FIXED_NOW: z.string().optional(),
+  COURSE_SECONDS: z.coerce.number().min(1).max(3600).default(60),
   BARROWMOOT_BENCH: z.string().optional(),
 });
 
@@ -26,6 +27,8 @@ type Env = {
   readonly stateDir: string;
   /** The demo society was loaded: its sign-ins and its mailbox are shown. */
   readonly demo: boolean;
+  /** How long the planner may work at one course [s]. */
+  readonly courseSeconds: number;
   readonly fixedNow: string | undefined;
   /** Pages answer from what they read first: the measurements' own floor. */
   readonly holdsAnswers: boolean;
@@ -50,6 +53,7 @@ function readEnv(): Env {
     mailFrom: given.MAIL_FROM,
     stateDir: given.BARROWMOOT_STATE,
     demo: given.BARROWMOOT_DEMO === '1',
+    courseSeconds: given.COURSE_SECONDS,
     // A clock that stands still is for tests alone, and so are answers that do.
     fixedNow: given.BARROWMOOT_TEST === '1' ? given.BARROWMOOT_FIXED_NOW : undefined,
     holdsAnswers: given.BARROWMOOT_TEST === '1' && given.BARROWMOOT_BENCH === '1',

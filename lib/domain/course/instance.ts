@@ -41,7 +41,7 @@ export type CourseBed = {
   readonly advice: readonly CourseAdvice[];
   /** What stood on most of it in the season before the plan; null where that is not known or none of the options. */
   readonly before: string | null;
-  /** Years before the plan's first that it was last manured for, ≥ 1; null where none is on record. */
+  /** Years before the plan’s first season that it was last manured for; 0: for the first itself; null: none on record. */
   readonly manuredYearsAgo: number | null;
   /** By year: what must stand there; null: free. */
   readonly fixed: readonly (string | null)[];

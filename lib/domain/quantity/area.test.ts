@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { readArea, expect, test } from 'vitest';
 import { areaOfQuarterRodsCm2, formatArea, formatRods, percent } from './area';
 
 test('rods are printed by the quarter', () => {
@@ -48,4 +48,18 @@ test('something is never 0 %, and less than all never 100 %', () => {
   ]);
   expect(percent(0, 0)).toBe('–');
   expect(() => percent(Number.NaN, 1)).toThrow(RangeError);
+});
+
+describe('an area as it is typed', () => {
+  it.each([
+    ['12.5', 'metric', 125_000],
+    ['12,5 m²', 'imperial', 125_000],
+    ['120', 'imperial', 111_484],
+    ['120 sq ft', 'metric', 111_484],
+    ['0', 'metric', 0],
+    ['-1', 'metric', null],
+    ['1e3', 'metric', null],
+    ['many', 'metric', null],
+    ['', 'metric', null],
+  ] as const)('%s in %s → %s', (text, units, expected) => expect(readArea(text, units)).toBe(expected));
 });

@@ -39,6 +39,21 @@ export function formatArea(areaCm2: number, units: Units): string {
   return `${value.toLocaleString('en-GB', { maximumFractionDigits: value < 100 ? 1 : 0 })} ${unit}`;
 }
 
+/**
+ * An area as it is typed, in a member's own units unless it names others.
+ *
+ * @returns  whole square centimetres, up to 100 hectares; null where it is no area
+ * @example  readArea('12.5', 'metric') → 125,000; readArea('120 sq ft', 'metric') → 111,484
+ */
+export function readArea(text: string, units: Units): number | null {
+  const typed = /^(\d{1,6}(?:[.,]\d{1,3})?)\s*(m2|m²|sq ?m|sq ?ft|ft2|ft²)?$/i.exec(text.trim());
+  if (!typed) return null;
+  const value = Number(typed[1]?.replace(',', '.'));
+  const unit = typed[2]?.toLowerCase() ?? (units === 'metric' ? 'm2' : 'sq ft');
+  const cm2 = Math.round(value * (unit.includes('m') ? 10_000 : squareFootCm2));
+  return cm2 <= 100 * 100_000_000 ? cm2 : null;
+}
+
 /** A share of a whole in whole percent; never 0 for something, never 100 for less than all. */
 export function percent(part: number, whole: number): string {
   if (!Number.isFinite(part) || !Number.isFinite(whole)) throw new RangeError('a share is of numbers');

@@ -4,13 +4,15 @@ import { othersOf } from '@/lib/domain/policy/holding';
 import { instantIn } from '@/lib/platform/clock';
 import type { WriteContext } from '../operation';
 import { tell } from '../tell';
-import type { OpenPlot } from './open-bed';
+import type { HoldingOnDay } from '@/lib/data/holding';
+
+type Ground = { readonly plot: { readonly number: string }; readonly holding: HoldingOnDay | null };
 
 /**
  * Tell the other holders that somebody changed their beds or plantings: by the day's first change of each person, since
  * an evening of filling in seasons is one thing to tell. All of it stands on their page of the week.
  */
-export async function tellHolders(context: WriteContext, { plot, holding }: OpenPlot): Promise<void> {
+export async function tellHolders(context: WriteContext, { plot, holding }: Ground): Promise<void> {
   if (!holding) return;
   const { tx, scope, today } = context;
   const others = othersOf(holding, scope.memberId);

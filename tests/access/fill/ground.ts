@@ -62,7 +62,9 @@ export async function makeGround(society: Made, word: Word, { holder, neighbour,
     },
   });
   const troubleId = await createTrouble(society, plot, word('trouble notes'));
+  const courses = await createCourses(society, plot, bedId);
   const ids = {
+    ...courses,
     troubleId,
     plotId: plot.plotId,
     sparePlotId: spare.plotId,
@@ -72,13 +74,38 @@ export async function makeGround(society: Made, word: Word, { holder, neighbour,
     workId,
     bedName,
   };
-  return { ids: { ...ids, holdingId: plot.holdingId }, otherHoldingId: other.holdingId };
+  const others = { otherHoldingId: other.holdingId, otherBedId };
+  return { ids: { ...ids, ...others, holdingId: plot.holdingId }, otherHoldingId: other.holdingId };
 }
 
 async function makeBed(society: Made, { plotId, frameId }: Plot, name: string, yCm: number): Promise<string> {
   const footprint = { xCm: 60, yCm, widthCm: 600, lengthCm: 200 };
   const data = { societyId: society.id, plotId, frameId, ...footprint, name, fromOn: new Date('2019-10-01') };
   return (await db().bed.create({ data, select: { id: true } })).id;
+}
+
+async function createCourses(society: Made, { holdingId }: Plot, bedId: string) {
+  const by = await db().member.findFirstOrThrow({ where: { societyId: society.id } });
+  const wishes = {
+    options: [{ key: 'alliums', areaCm2: 0 }],
+    keepOrder: false,
+    evenTurns: false,
+    bedIds: [bedId],
+    cells: [],
+  };
+  const cost = { rules: 0, shortfall: 0, order: 0, turns: 0, moves: 0 };
+  const found = { board: { [bedId]: ['alliums'] }, cost, gap: null, conflict: null, conflictKnown: true, seconds: 1 };
+  const asked = {
+    societyId: society.id,
+    holdingId,
+    askedByMemberId: by.id,
+    firstSeason: thisYear() + 1,
+    years: 1,
+    wishes,
+  };
+  const create = async (data: object) =>
+    (await db().course.create({ data: { ...asked, ...data }, select: { id: true } })).id;
+  return { courseId: await create({ state: 'solved', found }), waitingCourseId: await create({ state: 'waiting' }) };
 }
 
 async function createTrouble(society: Made, { frameId, holdingId }: Plot, notes: string): Promise<string> {

@@ -1,3 +1,6 @@
+import { askCourse, cancelCourse, moveOneOn } from '@/lib/usecases/course/ask-course';
+import { changeBoard, takeOnCourse } from '@/lib/usecases/course/keep-course';
+import { readCourse, readCourseForm } from '@/lib/usecases/course/read-course';
 import { importPlantings, lookAtPlantings } from '@/lib/usecases/ground/import-plantings';
 import { judgePlanting } from '@/lib/usecases/ground/judge-planting';
 import { addBeds, changeBed, joinBeds, retireBed, splitBed } from '@/lib/usecases/ground/keep-beds';
@@ -21,6 +24,7 @@ import { listPlots, readPlotForOffice } from '@/lib/usecases/plots/read-plots';
 import { readSite } from '@/lib/usecases/site/read-site';
 import { readTroubles } from '@/lib/usecases/site/read-troubles';
 import { once } from '../../fixtures/society';
+import { thisYear } from '../fill/ground';
 import { committee, everybody, keepers, type Row, secretary } from '../row';
 
 const from = '2026-11-01';
@@ -72,6 +76,29 @@ export const ground: readonly Row[] = [
   },
   { operation: logManuring, input: ({ bedId }) => once({ bedId, season: '2026' }), allow: keepers },
   { operation: retireManuring, input: ({ bedId, workId }) => once({ bedId, workId }), allow: keepers },
+  { operation: readCourseForm, input: ({ holdingId }) => ({ holdingId }), allow: keepers },
+  { operation: readCourse, input: ({ courseId }) => ({ courseId }), allow: keepers },
+  {
+    operation: askCourse,
+    input: ({ otherHoldingId, otherBedId }) =>
+      once({
+        holdingId: otherHoldingId,
+        firstSeason: String(thisYear() + 1),
+        years: '1',
+        wanted: [{ key: 'alliums', area: '' }],
+        bedIds: [otherBedId],
+        cells: [],
+      }),
+    allow: ['secretary', 'neighbour'],
+  },
+  { operation: cancelCourse, input: ({ waitingCourseId }) => once({ courseId: waitingCourseId }), allow: keepers },
+  { operation: moveOneOn, input: ({ holdingId }) => once({ holdingId }), allow: keepers },
+  {
+    operation: changeBoard,
+    input: ({ courseId, bedId }) => once({ courseId, cells: [{ bedId, season: thisYear() + 1, key: 'open' }] }),
+    allow: keepers,
+  },
+  { operation: takeOnCourse, input: ({ courseId }) => once({ courseId, which: 'first' }), allow: keepers },
   {
     operation: recordTrouble,
     input: ({ bedId }) => once({ bedId, troubleKey: 'clubroot', certainty: 'sure', foundOn: '2026-05-01' }),

@@ -79,9 +79,20 @@ export default async function GroundPage({ params, searchParams }: Props) {
                 {plot.beds.length ? 'Draw another bed' : 'Draw your beds'}
               </Link>
               {plot.beds.length ? (
-                <Link className="button" href={`/${society}/ground/plots/${plot.id}/seasons`}>
-                  Fill in seasons
-                </Link>
+                <>
+                  <Link className="button" href={`/${society}/ground/plots/${plot.id}/seasons`}>
+                    Fill in seasons
+                  </Link>
+                  <Link className="button" href={`/${society}/ground/course${holding ? `?holding=${holding}` : ''}`}>
+                    Plan the coming years
+                  </Link>
+                  <Link
+                    className="button"
+                    href={`/${society}/ground/plots/${plot.id}/print?season=${season}${holding ? `&holding=${holding}` : ''}`}
+                  >
+                    Season plan to print
+                  </Link>
+                </>
               ) : null}
             </p>
           </div>
