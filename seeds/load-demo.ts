@@ -9,6 +9,7 @@ import { hashPassword } from '@/lib/platform/secret';
 import { bookLoads } from '@/lib/usecases/deliveries/book-loads';
 import { openDelivery, planDelivery } from '@/lib/usecases/deliveries/plan-delivery';
 import { readDelivery } from '@/lib/usecases/deliveries/read-deliveries';
+import { recordTrouble } from '@/lib/usecases/ground/keep-troubles';
 import { recordPlanting } from '@/lib/usecases/ground/keep-plantings';
 import type { Caller } from '@/lib/usecases/operation';
 import type { Outcome } from '@/lib/usecases/refusal';
@@ -67,6 +68,11 @@ async function loadDemo(now: Date): Promise<void> {
   );
   const shared = ground.made.find(({ number }) => number === 'A3')?.id ?? '';
   await changeSharedPlot(scope, memberOf.get('Ruben Calloway') ?? '', shared, year);
+  const bedOn = async (plotNumber: string, nth: number) => {
+    const plotId = ground.made.find(({ number }) => number === plotNumber)?.id ?? '';
+    return (await db().bed.findMany({ where: { plotId }, orderBy: { name: 'asc' } }))[nth]?.id ?? '';
+  };
+  await findTroubles(scope, year, [await bedOn('A4', 1), await bedOn('C8', 2)]);
   await loadSecondSociety(memberOf, today);
   const state = process.env.BARROWMOOT_STATE ?? '.data';
   fs.mkdirSync(state, { recursive: true });
@@ -217,6 +223,21 @@ async function changeSharedPlot(scope: Scope, memberId: string, plotId: string, 
         season: String(year + 1),
       }),
     );
+}
+
+/** Clubroot in a corner of the secretary's own ground, and white rot on a plot she keeps the records of. */
+async function findTroubles(scope: Scope, year: number, [corner = '', whole = '']: readonly string[]): Promise<void> {
+  const secretary = await callerOf(scope.slug, scope.memberId);
+  const found = (bedId: string, facts: object) =>
+    done(recordTrouble.run(secretary, { writeId: randomUUID(), bedId, ...facts }));
+  await found(corner, {
+    troubleKey: 'clubroot',
+    certainty: 'sure',
+    foundOn: `${year - 2}-08-14`,
+    partFrom: '0 m',
+    partLength: '0.9 m',
+  });
+  await found(whole, { troubleKey: 'white-rot', certainty: 'likely', foundOn: `${year}-07-02` });
 }
 
 async function callerOf(slug: string, memberId: string): Promise<Caller> {

@@ -119,3 +119,30 @@ export function Trend({ seasons, thisYear }: { seasons: readonly { year: number;
     />
   );
 }
+
+/** By plot, as plots are counted: the five areas of each. */
+export function ComplianceByPlot({
+  plots,
+  units,
+}: {
+  plots: readonly { id: string; number: string; areas: Areas }[];
+  units: Units;
+}) {
+  return (
+    <Table
+      caption="Compliance by plot"
+      columns={[
+        { head: 'plot' },
+        { head: 'kept', number: true },
+        { head: 'short', number: true },
+        { head: 'not known', number: true },
+        { head: 'outside', number: true },
+        { head: 'bare', number: true },
+      ]}
+      rows={plots.map(({ id, number, areas }) => ({
+        key: id,
+        cells: [number, ...parts.map(({ key }) => (areas[key] ? formatArea(areas[key], units) : '–'))],
+      }))}
+    />
+  );
+}

@@ -15,7 +15,7 @@ export type CourseCost = {
   readonly rules: number;
   /** Wanted and not given, over all years [cm²]. */
   readonly shortfall: number;
-  /** Ground out of the preferred order, or other than what would rather stand there [cm²]. */
+  /** Ground out of the preferred order, against what should follow what, or other than what would rather stand there [cm²]. */
   readonly order: number;
   /** The largest year's ground whose turn it is, less the smallest's [cm²]; 0 where turns are not to be evened. */
   readonly turns: number;
@@ -34,7 +34,14 @@ export type CostLine =
       readonly weight: number;
     }
   | { readonly level: 'shortfall'; readonly option: string; readonly year: number; readonly areaCm2: number }
-  | { readonly level: 'order' | 'moves'; readonly bed: number; readonly year: number; readonly areaCm2: number };
+  | {
+      readonly level: 'order' | 'moves';
+      readonly bed: number;
+      readonly year: number;
+      /** The rule on what follows what that it goes against, if one does. */
+      readonly rule: string | null;
+      readonly areaCm2: number;
+    };
 
 /** The levels, the weightiest first. */
 export const levels = ['rules', 'shortfall', 'order', 'turns', 'moves'] as const;
@@ -121,12 +128,10 @@ function bedLines(instance: CourseInstance, bed: CourseBed, at: number, row: rea
         .map(({ rule, areaCm2 }): CostLine => ({ level: 'rules', bed: at, year, rule, areaCm2, weight: adviceWeight })),
       ...instance.follows
         .filter((one) => one.option === option.key && !(before !== null && one.after.includes(before)))
-        .map(
-          ({ rule }): CostLine => ({ level: 'rules', bed: at, year, rule, areaCm2: bed.areaCm2, weight: adviceWeight }),
-        ),
+        .map(({ rule }): CostLine => ({ level: 'order', bed: at, year, rule, areaCm2: bed.areaCm2 })),
       ...orderLines(instance, bed, at, option.key, before, year),
       ...(bed.board[year] != null && bed.board[year] !== option.key
-        ? [{ level: 'moves' as const, bed: at, year, areaCm2: bed.areaCm2 }]
+        ? [{ level: 'moves' as const, bed: at, year, rule: null, areaCm2: bed.areaCm2 }]
         : []),
     ];
   });
@@ -149,7 +154,7 @@ function orderLines(
   before: string | null,
   year: number,
 ): CostLine[] {
-  const line: CostLine = { level: 'order', bed: at, year, areaCm2: bed.areaCm2 };
+  const line: CostLine = { level: 'order', bed: at, year, rule: null, areaCm2: bed.areaCm2 };
   const place = before === null ? -1 : order.indexOf(before);
   const isOut = place >= 0 && order.length > 1 && key !== order[(place + 1) % order.length];
   const rather = bed.rather[year] ?? null;

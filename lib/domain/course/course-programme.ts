@@ -74,7 +74,7 @@ export function courseProgramme(instance: CourseInstance): CourseProgramme {
 }
 
 /**
- * The same question with nothing bent: whether a plan keeps every break, and gives all of the wishes named.
+ * The same question with nothing bent: whether a plan keeps every rule, and gives all of the wishes named.
  *
  * @param wishes  areas wanted, and what is fixed; the others are let go
  * @returns       a programme that has a solution exactly when they can all be met together
@@ -86,7 +86,6 @@ export function strictProgramme(instance: CourseInstance, wishes: readonly Cours
   const wanted = wishes.flatMap((wish) => (wish.kind === 'wanted' ? [wish] : []));
   const beds = instance.beds.map((bed, at) => ({
     ...bed,
-    advice: [],
     fixed: bed.fixed.map((_, year) => fixed.get(`${at} ${year}`) ?? null),
   }));
   const { programme, objectives } = courseProgramme({
@@ -169,13 +168,13 @@ function draftAdvice({ draft, instance, stands, terms }: Drafting, at: number, b
     terms.rules.push([stands(at, year, option), (areaCm2 * adviceWeight) / cm2PerM2]);
   for (const { option, after } of instance.follows)
     for (let year = 0; year < instance.years; year++) {
-      const cost = (bed.areaCm2 * adviceWeight) / cm2PerM2;
+      const cost = bed.areaCm2 / cm2PerM2;
       if (year === 0) {
-        if (!(bed.before !== null && after.includes(bed.before))) terms.rules.push([stands(at, 0, option), cost]);
+        if (!(bed.before !== null && after.includes(bed.before))) terms.order.push([stands(at, 0, option), cost]);
         continue;
       }
       const column = draft.column(0, 1);
-      terms.rules.push([column, cost]);
+      terms.order.push([column, cost]);
       const led = after.map((key): Term => [stands(at, year - 1, key), 1]);
       draft.row([[column, 1], [stands(at, year, option), -1], ...led], 0, Number.POSITIVE_INFINITY);
     }

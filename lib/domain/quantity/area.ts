@@ -3,7 +3,8 @@ import type { Units } from './length';
 // 5½ yards square; the yard is 0.9144 m exactly (Weights and Measures Act 1985, Schedule 1): 25.29285264 m².
 const rodTenthMm2 = (5.5 * 9144) ** 2;
 const cm2TenthMm2 = 10_000;
-const squareFootCm2 = 30.48 ** 2;
+/** A square foot [cm²]. */
+export const squareFootCm2 = 30.48 ** 2;
 
 /**
  * The area of quarter rods (poles, perches) [cm²], to the nearest.

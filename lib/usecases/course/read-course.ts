@@ -1,13 +1,14 @@
 import 'server-only';
 import { z } from 'zod';
-import { bedsStanding } from '@/lib/data/bed';
+import { type BedRecord, bedsStanding } from '@/lib/data/bed';
 import { type CourseRecord, coursesOf } from '@/lib/data/course';
 import { cropsOf } from '@/lib/data/crop';
-import { holdingsOfMember } from '@/lib/data/holding';
+import { byNumber, holdingsOfMember } from '@/lib/data/holding';
+import { type PlantingRecord, plantingsIn } from '@/lib/data/planting';
 import { settingsOn } from '@/lib/data/setting';
 import { type CourseCost, type CostLine, costOf, levels, turnsOf } from '@/lib/domain/course/cost';
 import { openKey } from '@/lib/domain/course/instance';
-import { areaCm2 } from '@/lib/domain/ground/footprint';
+import { areaCm2, overlap } from '@/lib/domain/ground/footprint';
 import { canEnter } from '@/lib/domain/policy/standing';
 import { materialOf } from '@/lib/domain/catalogue/materials';
 import { type CourseQuestion, courseQuestion } from './course-instance';
@@ -37,6 +38,9 @@ export const readCourseForm = query({
     ]);
     const numbers = new Map(holding.plots.map(({ id, number }) => [id, number]));
     const before = courses.find(({ id }) => id === from) ?? null;
+    const year = Number(today.slice(0, 4));
+    const frames = [...new Set(beds.map(({ frameId }) => frameId))];
+    const standing = await plantingsIn(db, scope, crops, { from: year, to: year }, frames);
     return {
       today,
       units: scope.units,
@@ -45,18 +49,30 @@ export const readCourseForm = query({
       others: own
         .filter(({ id }) => id !== holding.id)
         .map(({ id, plots }) => ({ id, plots: plots.map(({ number }) => number) })),
-      beds: beds.map(({ id, name, plotId, footprint }) => ({
-        id,
-        name,
-        plotNumber: numbers.get(plotId) ?? '',
-        areaCm2: areaCm2(footprint),
-      })),
+      beds: beds
+        .map(({ id, name, plotId, footprint }) => {
+          return { id, name, plotNumber: numbers.get(plotId) ?? '', areaCm2: areaCm2(footprint) };
+        })
+        .sort((a, b) => byNumber(a.plotNumber, b.plotNumber) || byNumber(a.name, b.name)),
+      usual: usualOf(standing, beds),
       crops: [...crops.values()].map(({ key, name, cropGroup }) => ({ key, name, cropGroup })),
       courses: courses.map(headOf),
       before: before && { firstSeason: before.firstSeason, years: before.years, wishes: before.wishes as Wishes },
     };
   },
 });
+
+// What is grown this season, by group, the largest first: a beginning for the wishes.
+function usualOf(standing: readonly PlantingRecord[], beds: readonly BedRecord[]): Wishes['options'] {
+  const areas = new Map<string, number>();
+  for (const { frameId, footprint, cropGroup } of standing)
+    for (const bed of beds) {
+      const shared = bed.frameId === frameId ? overlap(bed.footprint, footprint) : null;
+      if (shared && cropGroup && cropGroup !== 'standing')
+        areas.set(cropGroup, (areas.get(cropGroup) ?? 0) + areaCm2(shared));
+    }
+  return [...areas].map(([key, cm2]) => ({ key, areaCm2: cm2 })).sort((a, b) => b.areaCm2 - a.areaCm2);
+}
 
 function headOf({ id, firstSeason, years, state, askedAt, takenOnAt, found }: CourseRecord) {
   return { id, firstSeason, years, state, askedAt, takenOnAt, isMoved: (found as Found | null)?.seconds === null };
@@ -72,7 +88,13 @@ export type NamedLine =
       readonly areaCm2: number;
     }
   | { readonly level: 'shortfall'; readonly key: string; readonly season: number; readonly areaCm2: number }
-  | { readonly level: 'order' | 'moves'; readonly bedId: string; readonly season: number; readonly areaCm2: number };
+  | {
+      readonly level: 'order' | 'moves';
+      readonly bedId: string;
+      readonly season: number;
+      readonly rule: string | null;
+      readonly areaCm2: number;
+    };
 
 /** A course: how far it is, or the plan with what it costs, what clashes, and the turns of each autumn. */
 export const readCourse = query({
@@ -146,12 +168,12 @@ function planOf(
     seconds: found.seconds,
     conflict: found.conflict,
     conflictKnown: found.conflictKnown,
-    lines: lines.map((line) => named(line, question, firstSeason)),
+    lines: lines.map((line) => named(line, question, firstSeason)).sort((a, b) => a.season - b.season),
     turns: turnsOf(instance, plan).map(({ areaCm2: dueCm2, beds: due }, year) => ({
       season: firstSeason + year,
       areaCm2: dueCm2,
       loads: Math.ceil(((dueCm2 / 10_000) * settings.manureRateGPerM2) / loadG),
-      beds: due.map((at) => beds[at]?.bed.name ?? ''),
+      bedIds: due.map((at) => beds[at]?.bed.id ?? ''),
     })),
   };
 }
@@ -161,5 +183,5 @@ function named(line: CostLine, { beds }: CourseQuestion, firstSeason: number): N
   if (line.level === 'shortfall') return { level: 'shortfall', key: line.option, season, areaCm2: line.areaCm2 };
   const bedId = beds[line.bed]?.bed.id ?? '';
   if (line.level === 'rules') return { level: 'rules', bedId, season, rule: line.rule, areaCm2: line.areaCm2 };
-  return { level: line.level, bedId, season, areaCm2: line.areaCm2 };
+  return { level: line.level, bedId, season, rule: line.rule, areaCm2: line.areaCm2 };
 }

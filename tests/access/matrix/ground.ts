@@ -21,6 +21,7 @@ import { halvePlot, joinPlots } from '@/lib/usecases/plots/halve-and-join';
 import { addPlot, addSite, drawPlot } from '@/lib/usecases/plots/keep-plots';
 import { changeHolders, endTenancy, letPlot, nameBooker } from '@/lib/usecases/plots/keep-tenancies';
 import { listPlots, readPlotForOffice } from '@/lib/usecases/plots/read-plots';
+import { readRotation, readRotationCsv } from '@/lib/usecases/site/read-rotation';
 import { readSite } from '@/lib/usecases/site/read-site';
 import { readTroubles } from '@/lib/usecases/site/read-troubles';
 import { once } from '../../fixtures/society';
@@ -105,6 +106,8 @@ export const ground: readonly Row[] = [
     allow: keepers,
   },
   { operation: retireTrouble, input: ({ troubleId }) => once({ troubleId, sure: 'yes' }), allow: keepers },
+  { operation: readRotation, input: ({ siteId }) => ({ siteId, group: 'allium-kin', more: '1' }), allow: committee },
+  { operation: readRotationCsv, input: ({ siteId }) => ({ siteId }), allow: committee },
   { operation: readTroubles, input: () => ({}), allow: secretary },
   { operation: listCrops, input: () => ({}), allow: everybody },
   {

@@ -15,6 +15,11 @@ const rooms = [
   },
   { path: 'members', name: 'Members', says: 'Add and invite people, give offices, hand over.' },
   {
+    path: 'rotation',
+    name: 'How the rotation holds',
+    says: 'By season, group, trouble and plot; what if a kin had to wait longer; report and CSV.',
+  },
+  {
     path: 'troubles',
     name: 'Troubles found',
     says: 'Clubroot, white rot and the rest: where, how sure, how long their hosts stay away.',

@@ -7,7 +7,7 @@ import { SelectField, TextField, TickField, TickGroup } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
 import { Empty, PageHead, Reason, Sheet } from '@/app/_ui/sheet';
 import { cropGroupName, cropGroups } from '@/lib/domain/catalogue/crop-groups';
-import { formatArea } from '@/lib/domain/quantity/area';
+import { formatArea, squareFootCm2 } from '@/lib/domain/quantity/area';
 import { wishRows } from '@/lib/schemas/ground/course';
 import { readCourseForm } from '@/lib/usecases/course/read-course';
 import { askCourseAction, moveOneOnAction } from './actions';
@@ -29,13 +29,13 @@ export default async function CoursePage({ params, searchParams }: Props) {
         <Empty>You hold no plot at present. Once one is let to you, its course is planned here.</Empty>
       </>
     );
-  const { holding, beds, crops, courses, before, today, units, timeZone, others } = read;
+  const { holding, beds, crops, courses, usual, before, today, units, timeZone, others } = read;
   const nextSeason = Number(today.slice(0, 4)) + 1;
   const firstSeason = before?.firstSeason ?? nextSeason;
   const years = Math.min(6, Math.max(1, Number(search.years) || before?.years || 4));
   const seasons = Array.from({ length: years }, (_, at) => firstSeason + at);
   // What was asked before, less the wish that was given up.
-  const wished = (before?.wishes.options ?? []).filter(({ key }) => `wanted:${key}` !== search.without);
+  const wished = (before?.wishes.options ?? usual).filter(({ key }) => `wanted:${key}` !== search.without);
   const cells = (before?.wishes.cells ?? []).filter(
     ({ bedId, season }) => `must:${bedId}:${season}` !== search.without,
   );
@@ -48,13 +48,15 @@ export default async function CoursePage({ params, searchParams }: Props) {
         .map(({ key, name }) => ({ value: key, label: name, group: cropGroupName(group) })),
     );
   const groupChoices = choices.filter(({ value }) => cropGroups.some(({ key }) => key === value));
-  const typedArea = (areaCm2: number) => (areaCm2 === 0 ? '' : formatArea(areaCm2, units).replaceAll(',', ''));
+  // To a tenth, and never more than what stands there.
+  const typedArea = (areaCm2: number) =>
+    areaCm2 === 0 ? '' : String(Math.floor((areaCm2 / (units === 'metric' ? 10_000 : squareFootCm2)) * 10) / 10);
   const area = beds.reduce((sum, bed) => sum + bed.areaCm2, 0);
   return (
     <>
       <PageHead
         title="The coming years"
-        lead={`Plot ${holding.plots.join(', ')}: ${beds.length} beds, ${formatArea(area, units)}. Say what you want; the best course for your beds is worked out, and proven.`}
+        lead={`${holding.plots.length === 1 ? 'Plot' : 'Plots'} ${holding.plots.join(', ')}: ${beds.length} beds, ${formatArea(area, units)}. Say what you want; the best course for your beds is worked out, and proven.`}
       >
         <Link className="button" href={`/${society}/ground${search.holding ? `?holding=${holding.id}` : ''}`}>
           Back to the ground
@@ -93,7 +95,7 @@ export default async function CoursePage({ params, searchParams }: Props) {
                 until you settle it. No area: it may stand where it fits.
               </p>
               {Array.from({ length: wishRows }, (_, row) => (
-                <div className="row" key={row}>
+                <div className="wish-row" key={row}>
                   <SelectField
                     name={`wanted.${row}.key`}
                     label={`Crop or group, ${row + 1}`}
@@ -122,7 +124,7 @@ export default async function CoursePage({ params, searchParams }: Props) {
               hint="So that each autumn needs about the same loads."
               ticked={before?.wishes.evenTurns ?? false}
             />
-            <TickGroup name="bedIds" legend="Beds to plan">
+            <TickGroup name="bedIds" legend="Beds to plan" kind="checkbox" className="tick-columns">
               {beds.map(({ id, name, plotNumber, areaCm2 }) => (
                 <TickField
                   key={id}

@@ -30,6 +30,8 @@ export default async function CourseResultPage({ params }: Props) {
   const wordOf = (key: string) => (options.find((option) => option.key === key)?.name ?? key).replace(', any', '');
   const bedOf = (id: string) => beds.find((bed) => bed.id === id);
   const rules = plan?.lines.flatMap((line) => (line.level === 'rules' ? [line] : [])) ?? [];
+  const advised =
+    plan?.lines.flatMap((line) => (line.level === 'order' && line.rule ? [{ ...line, rule: line.rule }] : [])) ?? [];
   const lacking = plan?.lines.flatMap((line) => (line.level === 'shortfall' ? [line] : [])) ?? [];
   return (
     <>
@@ -128,14 +130,14 @@ export default async function CourseResultPage({ params }: Props) {
             </Form>
           </Sheet>
           <Sheet title="What speaks against it" flush>
-            {rules.length + lacking.length === 0 ? (
+            {rules.length + lacking.length + advised.length === 0 ? (
               <p className="sheet-body">Nothing: every break is kept, and every crop has its ground.</p>
             ) : null}
             <Table
               caption="What speaks against this plan"
               columns={[{ head: 'season' }, { head: 'bed' }, { head: 'why' }, { head: 'ground', number: true }]}
               rows={[
-                ...rules.map((line) => {
+                ...[...rules, ...advised].map((line) => {
                   const bed = bedOf(line.bedId);
                   return {
                     key: `${line.season} ${line.bedId} ${line.rule}`,
@@ -168,9 +170,14 @@ export default async function CourseResultPage({ params }: Props) {
                 { head: 'ground', number: true },
                 { head: 'barrow-loads', number: true },
               ]}
-              rows={plan.turns.map(({ season, beds: due, areaCm2, loads }) => ({
+              rows={plan.turns.map(({ season, bedIds, areaCm2, loads }) => ({
                 key: String(season),
-                cells: [season, due.join(', ') || '–', formatArea(areaCm2, units), loads],
+                cells: [
+                  season,
+                  bedIds.map((id) => `${bedOf(id)?.plotNumber} ${bedOf(id)?.name}`).join(', ') || '–',
+                  formatArea(areaCm2, units),
+                  loads,
+                ],
               }))}
             />
             <p className="small soft" style={{ padding: '0 1rem' }}>

@@ -28,8 +28,8 @@ export function CourseVerdict({ read, again }: { read: Read; again: string }) {
         <>
           <p>
             {plan.conflict.length === 1
-              ? 'With every break kept, this wish cannot be met:'
-              : 'With every break kept, these wishes cannot all be met. No smaller set of your wishes clashes. Giving up any one of them mends this clash:'}
+              ? 'With every break and rule kept, this wish cannot be met:'
+              : 'With every break and rule kept, these wishes cannot all be met. No smaller set of your wishes clashes. Giving up any one of them mends this clash:'}
           </p>
           <ul>
             {plan.conflict.map((wish) =>

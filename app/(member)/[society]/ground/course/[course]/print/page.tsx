@@ -17,8 +17,8 @@ export default async function CoursePrintPage({ params }: Props) {
   const seasons = Array.from({ length: years }, (_, at) => firstSeason + at);
   const wordOf = (key: string) =>
     key === 'open' ? '–' : (options.find((option) => option.key === key)?.name ?? key).replace(', any', '');
-  const due = (name: string, season: number) =>
-    plan.turns.some((turn) => turn.season === season && turn.beds.includes(name));
+  const due = (id: string, season: number) =>
+    plan.turns.some((turn) => turn.season === season && turn.bedIds.includes(id));
   return (
     <>
       <PageHead
@@ -41,7 +41,7 @@ export default async function CoursePrintPage({ params }: Props) {
               ...seasons.map((season, year) => (
                 <span key={season}>
                   {wordOf(plan.board[bed.id]?.[year] ?? 'open')}
-                  {due(bed.name, season) ? <b> M</b> : null}
+                  {due(bed.id, season) ? <b> M</b> : null}
                 </span>
               )),
             ],
