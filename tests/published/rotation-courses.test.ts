@@ -77,6 +77,42 @@ describe('the published eight-course rotation', () => {
   });
 });
 
+describe('published courses of three, four and five years', () => {
+  const { potatoes, legumes, onions, roots, brassicas, squash } = {
+    potatoes: 'maincrop-potato',
+    legumes: 'runner-bean',
+    onions: 'onion',
+    roots: 'carrot',
+    brassicas: 'winter-cabbage',
+    squash: 'winter-squash',
+  };
+  it.each([
+    // Ministry of Agriculture, Allotment and Garden Guide, vol. 1 no. 2, February 1945, pp. 4–5: potatoes; peas and beans; greens.
+    ['three years, the Ministry’s', [potatoes, legumes, brassicas]],
+    // J. Humphries, Wales Online: legumes with onions; brassicas; roots and potatoes.
+    ['three years, legumes first', [legumes, brassicas, roots]],
+    // Royal Horticultural Society, plan as reproduced on an allotment page: potatoes; onions and roots; brassicas.
+    ['three years, the RHS’s', [potatoes, onions, brassicas]],
+    // L. D. Hills, Organic Gardening, 1970s, as summarised: potatoes; legumes; brassicas; roots and onions.
+    ['four years, Hills’s', [potatoes, legumes, brassicas, roots]],
+    // Longcroft Allotment Association: roots; potatoes; legumes; brassicas.
+    ['four years, roots first', [roots, potatoes, legumes, brassicas]],
+    // Longcroft Allotment Association: brassicas; peas and beans; potatoes and fruiting crops; onions; roots.
+    ['five years', [brassicas, legumes, squash, onions, roots]],
+  ])('%s: kept at its own breaks, short of a year more, and short where one position is put out', (_, course) => {
+    const breaks = (more: number) => {
+      const kins = course.flatMap((key) => cropOf(key)?.hostGroups ?? []);
+      return Object.fromEntries(kins.map((kin) => [kin, clearYearsOfRotation(course.length) + more]));
+    };
+    expect(new Set(verdicts(course, breaks(0)))).toEqual(new Set(['kept']));
+    expect(verdicts(course, breaks(1))).toContain('short');
+    // In the second time round the first two change places: both come back at the wrong distance.
+    const [first = '', second = ''] = course;
+    const putOut = [...course, second, first, ...course.slice(2), ...course];
+    expect(verdicts(putOut, breaks(0))).toContain('short');
+  });
+});
+
 describe('the length of a rotation and its clear years', () => {
   // American Crystal Sugar Company, Ag Note 334, table of rotation length and years between beet crops.
   it.each([

@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { troubleBreakOf, troubleBreaks } from './breaks';
 import { cropGroups, isCropGroup } from './crop-groups';
 import { cropOf, crops } from './crops';
 import { isHostGroup } from './host-groups';
 import { materialOf, materials } from './materials';
+import { persistence } from './persistence';
 import { sources } from './sources';
+import { troubleOf, troubles } from './troubles';
 
 describe('crops', () => {
   test('at least sixty, each once, by key and by name', () => {
@@ -77,8 +78,19 @@ test('a material’s density lies within its published range', () => {
 });
 
 test('a trouble’s break, and none where no break clears it', () => {
-  expect(new Set(troubleBreaks.map(({ key }) => key)).size).toBe(troubleBreaks.length);
-  expect(troubleBreakOf('clubroot')?.clearYears).toBe(7);
-  expect(troubleBreakOf('white-rot')?.clearYears).toBeNull();
-  expect(troubleBreakOf('gnomes')).toBeUndefined();
+  expect(new Set(troubles.map(({ key }) => key)).size).toBe(troubles.length);
+  expect(troubleOf('clubroot')?.clearYears).toBe(7);
+  expect(troubleOf('white-rot')?.clearYears).toBeNull();
+  expect(troubleOf('gnomes')).toBeUndefined();
+});
+
+test('every trouble has hosts and sources, and every account of dwindling a trouble', () => {
+  for (const { key, hosts, source, otherwise } of troubles) {
+    expect([key, hosts.length > 0 && hosts.every(isHostGroup)]).toEqual([key, true]);
+    expect([source, ...otherwise.map((other) => other.source)].every((one) => Object.hasOwn(sources, one))).toBe(true);
+  }
+  for (const { trouble, source } of persistence) {
+    expect(troubleOf(trouble)?.key).toBe(trouble);
+    expect(Object.hasOwn(sources, source)).toBe(true);
+  }
 });

@@ -13,6 +13,9 @@ export type CellGrid = { readonly columns: number; readonly rows: number; readon
  */
 export function cellsOf(ground: Footprint, others: readonly Footprint[]): CellGrid {
   const within = others.map((other) => overlap(ground, other)).filter((shared) => shared !== null);
+  // Most beds keep their shape for years: nothing is to be cut.
+  if (within.every(({ widthCm, lengthCm }) => widthCm === ground.widthCm && lengthCm === ground.lengthCm))
+    return { columns: 1, rows: 1, cells: [ground] };
   const xs = cuts([ground, ...within].flatMap(({ xCm, widthCm }) => [xCm, xCm + widthCm]));
   const ys = cuts([ground, ...within].flatMap(({ yCm, lengthCm }) => [yCm, yCm + lengthCm]));
   const cells = ys.slice(0, -1).flatMap((yCm, row) =>

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
-import { readArea, expect, test } from 'vitest';
-import { areaOfQuarterRodsCm2, formatArea, formatRods, percent } from './area';
+import { describe, expect, it, test } from 'vitest';
+import { areaOfQuarterRodsCm2, formatArea, formatRods, percent, readArea } from './area';
 
 test('rods are printed by the quarter', () => {
   expect([1, 2, 3, 4, 5, 6, 40, 42].map(formatRods)).toEqual([

@@ -128,12 +128,14 @@ function judgeFrame(frameId: string, given: Parameters<typeof complianceOfSeason
     ...troubles.map(({ breakYears }) => breakYears ?? 0),
   );
   const standing = given.plantings.between(frameId, season, season);
+  const lately = given.plantings.between(frameId, season - reach, season);
   return standing.map((planting) => {
     // What has stood there since an earlier season is the same planting, not its own forerunner.
     const since = Math.min(season, planting.firstSeason);
     const hostGroups = planting.cropGroup === 'standing' ? [] : planting.hostGroups;
     const proposal = { footprint: planting.footprint, hostGroups, season: since };
-    const history = given.plantings.between(frameId, since - reach, since).filter((one) => one !== planting);
+    // The judge passes over the planting itself, which did not begin before it began.
+    const history = since === season ? lately : given.plantings.between(frameId, since - reach, since);
     return { planting, judgement: judge({ proposal, history, settings, troubles }) };
   });
 }

@@ -36,10 +36,13 @@ export function indexSeasons(
     between: (frameId, from, to) => {
       const frame = frames.get(frameId);
       if (!frame) return [];
-      const found = new Map<number, RecordedPlanting>();
-      for (let season = Math.max(from, seasons.from); season <= Math.min(to, seasons.to); season++)
-        for (const { at, planting } of frame.get(season) ?? []) found.set(at, planting);
-      return [...found].sort(([a], [b]) => a - b).map(([, planting]) => planting);
+      const found: { at: number; planting: RecordedPlanting }[] = [];
+      const first = Math.max(from, seasons.from);
+      for (let season = first; season <= Math.min(to, seasons.to); season++)
+        // One that stood in several seasons is taken in the first of them.
+        for (const one of frame.get(season) ?? [])
+          if (season === first || one.planting.firstSeason === season) found.push(one);
+      return found.sort((a, b) => a.at - b.at).map(({ planting }) => planting);
     },
   };
 }

@@ -14,6 +14,8 @@ import { readSiteGround, type SiteGround } from './site-ground';
 const trendSeasons = 8;
 /** The longest wait that may be thought of, beyond the break in force [years]. */
 const mostMore = 10;
+/** The longest routine break that a society may set [years]. */
+const longestBreakSet = 20;
 
 const asked = z.object({
   siteId: z.uuid().nullish().catch(null),
@@ -39,10 +41,10 @@ export const readRotation = query({
     if (!site) return { ...common, site: null };
     const first = Math.min(season, thisYear + 2 - trendSeasons);
     const seasons = { from: first, to: Math.max(season, thisYear + 1) };
-    const ground = await readSiteGround(context, site.id, seasons, longestWith(mostMore));
+    const { group, more } = input;
+    const thought = group && isHostGroup(group) && more ? { group, more } : null;
+    const ground = await readSiteGround(context, site.id, seasons, thought ? longestBreakSet + mostMore : 0);
     const compliance = ground.complianceIn(season);
-    const thought =
-      input.group && isHostGroup(input.group) && input.more ? { group: input.group, more: input.more } : null;
     return {
       ...common,
       site: { id: site.id, name: site.name },
@@ -91,11 +93,6 @@ export const readRotationCsv = query({
     };
   },
 });
-
-// A break may be set to twenty years; what is thought of comes on top.
-function longestWith(more: number): number {
-  return 20 + more;
-}
 
 function byPlotOf(ground: SiteGround, season: number, { byPlot }: Compliance) {
   const areas = new Map(byPlot.map((one) => [one.plotId, one.areas]));
