@@ -1,8 +1,20 @@
 import { expect, expectAccessible, expectNoSidewaysScroll, signIn, test } from './test';
 
 const anybody = ['/', '/sign-in', '/forgot', '/help'];
-const member = ['', '/ground', '/site', '/site/print', '/deliveries', '/deliveries/credits', '/me'];
-const office = ['', '/plots', '/members', '/deliveries', '/deliveries/new', '/settings', '/crops', '/book'];
+const member = ['', '/ground', '/ground/course', '/site', '/site/print', '/deliveries', '/deliveries/credits', '/me'];
+const office = [
+  '',
+  '/plots',
+  '/members',
+  '/deliveries',
+  '/deliveries/new',
+  '/settings',
+  '/crops',
+  '/book',
+  '/troubles',
+  '/rotation',
+  '/rotation/print',
+];
 
 for (const address of anybody) {
   test(`anybody sees ${address}`, async ({ page }) => {
