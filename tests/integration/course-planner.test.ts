@@ -2,6 +2,7 @@ import glpk, { type GLPK } from 'glpk.js/node';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { courseProgramme } from '@/lib/domain/course/course-programme';
 import { costOf, levels } from '@/lib/domain/course/cost';
+import type { CourseInstance } from '@/lib/domain/course/instance';
 import { type Programme, type Row, type Term, withRows } from '@/lib/domain/programme/programme';
 import { type Solver, startSolver } from '@/lib/platform/solver';
 import { bestCourse } from '@/lib/usecases/course/best-course';
@@ -23,8 +24,11 @@ const mostPlans = 120_000;
 describe('against trying every plan', () => {
   it.each(sizes)('%o: the same cost at every level', async (size) => {
     const first = size.beds * 100 + size.years * 10 + size.groups;
-    const drawn = Array.from({ length: 200 }, (_, at) => drawnInstance(1000 * at + first, size));
-    const tried = drawn.filter((instance) => combinationsOf(instance) <= mostPlans).slice(0, 2);
+    const tried: CourseInstance[] = [];
+    for (let seed = 0; tried.length < 2 && seed < 500; seed++) {
+      const instance = drawnInstance(1000 * seed + first, size);
+      if (combinationsOf(instance) <= mostPlans) tried.push(instance);
+    }
     expect(tried).toHaveLength(2);
     for (const instance of tried) {
       const { cost, plan, gap } = await bestCourse(solver, instance, { seconds: 60 });

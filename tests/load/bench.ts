@@ -11,6 +11,7 @@ import { hangUp } from './http';
 import { measureMemory } from './memory';
 import { measurePages } from './pages';
 import { startRecorder } from './queries';
+import { measurePlanner, measurePlannerBeside } from './planner';
 import { measureScripts } from './scripts-sent';
 import { measureShareOut } from './share-out';
 import { measureSocieties } from './societies';
@@ -52,6 +53,8 @@ async function measure(): Promise<string> {
     'share-out': measureShareOut,
     compliance: measureCompliance,
     history: measureHistory,
+    planner: () => measurePlanner(isQuick ? 5 : 50),
+    beside: () => measurePlannerBeside(databaseUrl, mates, seconds),
     booking: () => recorded((recorder) => measureBooking({ databaseUrl, recorder, visitors: mates, seconds })),
     pages: () => recorded((recorder) => measurePages({ databaseUrl, recorder, visitors: mates, seconds, folder })),
     societies: () => measureSocieties(server, seconds / 2),

@@ -23,6 +23,11 @@ export async function turnByTurn<Name extends string>(
   return Object.fromEntries(names.map((name) => [name, loadOf(rounds.get(name) ?? [])])) as Record<Name, Load>;
 }
 
+/** One round of one thing on so many connections. */
+export async function roundOf(work: Work, connections: number, seconds: number): Promise<Load> {
+  return loadOf([await oneRound(work, connections, seconds)]);
+}
+
 async function oneRound(work: Work, connections: number, seconds: number): Promise<Round> {
   const times: number[] = [];
   const from = performance.now();

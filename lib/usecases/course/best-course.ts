@@ -1,7 +1,7 @@
 import 'server-only';
 import { courseProgramme, type CourseWish, strictProgramme, wishesOf } from '@/lib/domain/course/course-programme';
 import { type CourseCost, costOf, isBetter, type Level, levels } from '@/lib/domain/course/cost';
-import { type CourseInstance, type CoursePlan } from '@/lib/domain/course/instance';
+import { type CourseInstance, type CoursePlan, openKey } from '@/lib/domain/course/instance';
 import { smallestConflict } from '@/lib/domain/course/smallest-conflict';
 import { type Row, withRows } from '@/lib/domain/programme/programme';
 import type { Solver } from '@/lib/platform/solver';
@@ -52,7 +52,9 @@ async function levelByLevel(
 ): Promise<Pick<BestCourse, 'plan' | 'cost' | 'gap'>> {
   const { programme, objectives, planOf, hold } = courseProgramme(instance);
   const held: Row[] = [];
-  let found: { plan: CoursePlan; cost: CourseCost } | null = null;
+  // There is always some plan: what is fixed, and the rest left open.
+  const open = instance.beds.map(({ fixed }) => fixed.map((key) => key ?? openKey));
+  let found = { plan: open as CoursePlan, cost: costOf(instance, open).cost };
   for (const level of levels) {
     if (objectives[level].length === 0) continue;
     const report = (best: number | null, bound: number | null) => onProgress?.({ at: level, best, bound });
@@ -65,18 +67,10 @@ async function levelByLevel(
     if (solution.values) {
       const plan = planOf(solution.values);
       const { cost } = costOf(instance, plan);
-      if (!found || isBetter(cost, found.cost)) found = { plan, cost };
+      if (isBetter(cost, found.cost)) found = { plan, cost };
     }
-    if (solution.status !== 'best' || !found) {
-      if (!found) throw new Error('the planner found no plan at all within its time');
-      return { ...found, gap: { level, atLeast: toCm2(solution.bound) } };
-    }
+    if (solution.status !== 'best') return { ...found, gap: { level, atLeast: toCm2(solution.bound) } };
     held.push(hold(level, found.cost[level]));
-  }
-  if (!found) {
-    // Nothing costs anything: any plan will do, and an open one is the least work.
-    const plan = instance.beds.map(({ fixed }) => fixed.map((key) => key ?? 'open'));
-    found = { plan, cost: costOf(instance, plan).cost };
   }
   return { ...found, gap: null };
 }

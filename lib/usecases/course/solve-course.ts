@@ -15,7 +15,7 @@ import type { Found, KeptWish, Progress, Wishes } from './wishes';
 /** How often the screen hears of it, and a cancelling is noticed [ms]. */
 const beatMs = 500;
 
-/** Work a course out that somebody asked for: in a thread of its own, with a time limit, stopped when it is cancelled. */
+/** Work a course out that somebody asked for: in a process of its own, with a time limit, stopped when it is cancelled. */
 export async function solveCourse({ id }: { id: string }): Promise<void> {
   const begun = await beginCourse(db(), id, now());
   if (!begun) return;

@@ -1,21 +1,24 @@
-// A thread that solves integer programmes with HiGHS, compiled to WebAssembly: solving blocks its thread, and may take long.
+// A process that solves integer programmes with HiGHS, compiled to WebAssembly: solving blocks it, and may take long. It is
+// one of its own, and stands behind everything else, so that those who look at pages do not wait for those who plan.
 import { createRequire } from 'node:module';
-import { parentPort } from 'node:worker_threads';
+import os from 'node:os';
 
 const highs = await createRequire(import.meta.url)('highs')({});
 const { callbackType, modelStatus } = highs.constants;
 const infinity = highs.infinity;
 
-parentPort.on('message', ({ id, programme, objective, seconds }) => {
+os.setPriority(os.constants.priority.PRIORITY_LOW);
+// Whoever asked is gone.
+process.on('disconnect', () => process.exit(0));
+process.on('message', ({ id, programme, objective, seconds }) => {
   try {
-    parentPort.postMessage({ id, ...solve(programme, objective, seconds, id) });
+    process.send({ id, ...solve(programme, objective, seconds, id) });
   } catch (error) {
-    parentPort.postMessage({ id, failed: String(error?.message ?? error) });
+    process.send({ id, failed: String(error?.message ?? error) });
   }
 });
 
 function solve(programme, objective, seconds, id) {
-  const began = performance.now();
   const model = highs.createModel(modelOf(programme, objective));
   try {
     model.options.set({
@@ -29,13 +32,13 @@ function solve(programme, objective, seconds, id) {
       random_seed: 1,
     });
     const report = ({ data }) =>
-      parentPort.postMessage({
+      process.send({
         id,
         progress: { best: finite(data.mip_primal_bound), bound: finite(data.mip_dual_bound) },
       });
     const { modelStatus: status } = model.run({ [callbackType.mipLogging]: report });
-    const seconds_ = (performance.now() - began) / 1000;
-    if (status === modelStatus.infeasible) return { status: 'infeasible', values: null, objective: null, bound: null };
+    if (status === modelStatus.infeasible)
+      return { status: 'infeasible', values: null, objective: null, bound: null, memoryBytes: highs.memoryBytes };
     const isBest = status === modelStatus.optimal || status === modelStatus.modelEmpty;
     const values = Array.from(model.getSolution().colValue);
     const found = isBest || model.info.get('primal_solution_status') === 2;
@@ -44,7 +47,6 @@ function solve(programme, objective, seconds, id) {
       values: found ? values : null,
       objective: found ? model.getObjectiveValue() : null,
       bound: isBest ? model.getObjectiveValue() : finite(model.info.get('mip_dual_bound')),
-      seconds: seconds_,
       memoryBytes: highs.memoryBytes,
     };
   } finally {
