@@ -16,7 +16,7 @@ vi.mock('next/headers', () => ({
 
 beforeEach(() => jar.clear());
 
-const question = { run: vi.fn(async () => 'an answer') };
+const question = { name: 'a question', run: vi.fn(async () => 'an answer') };
 const toTheDoor = { digest: expect.stringContaining('/sign-in?to=/somewhere') };
 
 describe('the door', () => {

@@ -65,7 +65,7 @@ const breakRows = Object.fromEntries(
 ) as unknown as Record<BreakKey, WholeSetting & Setting>;
 
 /** As a setting, this many clear years stand for "no break clears it". */
-export const neverClearYears = 99;
+const neverClearYears = 99;
 
 const troubleRows = Object.fromEntries(
   troubles.map(({ key, name, clearYears, source, otherwise }) => [

@@ -46,7 +46,7 @@ function areasByFinding(findings: readonly Finding[]): Record<string, number> {
   const areas: Record<string, number> = {};
   for (const finding of findings) {
     const key =
-      finding.code === 'not-known' ? 'not-known' : `${finding.code} ${finding.hostGroup} ${finding.cause.plantingId}`;
+      finding.code === 'not-known' ? 'not-known' : `${finding.code} ${finding.hostGroup} ${finding.cause?.plantingId}`;
     areas[key] = (areas[key] ?? 0) + finding.areaCm2;
   }
   return areas;

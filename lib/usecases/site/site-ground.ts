@@ -81,7 +81,7 @@ function holdsOn({ fromOn, retiredOn }: { fromOn: string; retiredOn: string | nu
 }
 
 /** A season is shown as its plots stood at midsummer, or stand today. */
-export function midsummer(season: number, today: ReadContext['today']) {
+function midsummer(season: number, today: ReadContext['today']) {
   const day = makeDate(season, 6, 24);
   return day > today ? today : day;
 }
