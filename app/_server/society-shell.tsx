@@ -8,14 +8,14 @@ import { ask } from './caller';
 
 /** The head line and frame of every page inside a society. It shows; each page's own use-case authorises. */
 export async function SocietyShell({ slug, children }: { slug: string; children: ReactNode }) {
-  const { societyName, memberName, plots, shared, roles, member } = await ask(readStanding, slug);
+  const { societyName, memberName, plots, shared, roles, memberId } = await ask(readStanding, slug);
   const home = `/${slug}`;
   const links = [
     { href: home, label: 'This week' },
     { href: `${home}/ground`, label: 'My ground' },
     { href: `${home}/deliveries`, label: 'Deliveries' },
     { href: `${home}/site`, label: 'Site' },
-    ...(canReadCommitteePapers({ memberId: member.id, roles }) ? [{ href: `${home}/office`, label: 'Office' }] : []),
+    ...(canReadCommitteePapers({ memberId, roles }) ? [{ href: `${home}/office`, label: 'Office' }] : []),
   ];
   const ground = plots.length
     ? ` · ${plots.length === 1 ? 'plot' : 'plots'} ${plots.join(', ')}${shared ? ', shared' : ''}`

@@ -55,6 +55,13 @@ export async function bookingsOf(db: Db, scope: Scope, deliveryId: string): Prom
   return rows.map(toBooking);
 }
 
+/** How many bookings of a delivery stand, and what they ask for and need together. */
+export async function bookingTotals(db: Db, scope: Scope, deliveryId: string) {
+  const where = { deliveryId, societyId: scope.societyId, withdrawnAt: null };
+  const { _count, _sum } = await db.booking.aggregate({ where, _count: true, _sum: { asked: true, needLoads: true } });
+  return { claims: _count, asked: _sum.asked ?? 0, need: _sum.needLoads ?? 0 };
+}
+
 /** A holding's booking on a delivery, withdrawn or not, or null. */
 export async function bookingOfHolding(
   db: Db,

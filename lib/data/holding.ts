@@ -66,6 +66,26 @@ export async function holdingsOfMember(
   return rows.map(toHolding);
 }
 
+/** The numbers of the plots that the viewer holds or shares on a day, and whether anybody shares them. */
+export async function plotsOfViewer(
+  db: Db,
+  scope: Scope,
+  day: CalendarDate,
+): Promise<{ plots: string[]; shared: boolean }> {
+  const at = toDbDay(day);
+  const rows = await db.$queryRaw<{ number: string; shared: boolean }[]>`
+    SELECT p."number", EXISTS (
+      SELECT 1 FROM "HoldingMember" o WHERE o."holdingId" = h."holdingId" AND o."societyId" = h."societyId"
+        AND o."memberId" <> h."memberId" AND o."fromOn" <= ${at}::date AND (o."untilOn" IS NULL OR o."untilOn" > ${at}::date)
+    ) AS "shared"
+    FROM "HoldingMember" h JOIN "Tenancy" t ON t."holdingId" = h."holdingId" AND t."societyId" = h."societyId"
+      JOIN "Plot" p ON p."id" = t."plotId"
+    WHERE h."societyId" = ${scope.societyId}::uuid AND h."memberId" = ${scope.memberId}::uuid
+      AND h."fromOn" <= ${at}::date AND (h."untilOn" IS NULL OR h."untilOn" > ${at}::date)
+      AND t."fromOn" <= ${at}::date AND (t."untilOn" IS NULL OR t."untilOn" > ${at}::date)`;
+  return { plots: rows.map(({ number }) => number).sort(byNumber), shared: rows.some(({ shared }) => shared) };
+}
+
 /** One holding on a day, or null. */
 export async function holdingById(db: Db, scope: Scope, id: string, day: CalendarDate): Promise<HoldingOnDay | null> {
   const row = await db.holding.findFirst({ where: { id, societyId: scope.societyId }, include: shapeOn(day) });

@@ -5,7 +5,7 @@ import type { Frame } from '@/lib/domain/ground/frame';
 import type { Polygon } from '@/lib/domain/ground/polygon';
 import { fromDbDay, toDbDay } from './day';
 import type { Db } from './db';
-import { byNumber } from './holding';
+import { byNumber, heldOn } from './holding';
 import type { Scope } from './scope';
 
 /** A plot in use, with its ground. The frame's origin is null where nobody has measured it into the site. */
@@ -70,6 +70,15 @@ export async function plotsOn(
 export async function plotsEver(db: Db, scope: Scope, siteId: string): Promise<PlotOnDay[]> {
   const rows = await db.plot.findMany({ where: { societyId: scope.societyId, siteId }, include: { frame: true } });
   return rows.map(toPlot).sort((a, b) => byNumber(a.number, b.number));
+}
+
+/** The plots of the society that are let on a day. */
+export async function letPlotIds(db: Db, scope: Scope, day: CalendarDate): Promise<ReadonlySet<string>> {
+  const rows = await db.tenancy.findMany({
+    where: { societyId: scope.societyId, ...heldOn(day) },
+    select: { plotId: true },
+  });
+  return new Set(rows.map(({ plotId }) => plotId));
 }
 
 /** One plot, in use or not, or null. */

@@ -1,5 +1,4 @@
 import 'server-only';
-import type { Prisma } from '@/generated/prisma/client';
 import type { Role, Standing } from '@/lib/domain/policy/standing';
 import type { CalendarDate } from '@/lib/domain/calendar/calendar-date';
 import { fromDbDay } from './day';
@@ -32,18 +31,21 @@ export async function openScope(
   { accountId, sessionVersion, slug }: Claim,
   today: (timeZone: string) => CalendarDate,
 ): Promise<Scope | null> {
-  const member = await db.member.findFirst({
-    where: { accountId, account: { sessionVersion }, society: { slug } },
-    include: { roles: true, society: true },
-  });
-  return member && isHereOn(member.leftOn, today(member.society.timeZone)) ? scopeOf(member) : null;
+  // Every page asks this, so it is one statement and not one a table.
+  const [member] = await db.$queryRaw<Membership[]>`
+    SELECT m."id", m."societyId", m."name", m."units", m."leftOn", s."slug", s."name" AS "societyName", s."timeZone",
+      array(SELECT r."role"::text FROM "MemberRole" r WHERE r."memberId" = m."id" ORDER BY r."role") AS "roles"
+    FROM "Member" m JOIN "Account" a ON a."id" = m."accountId" JOIN "Society" s ON s."id" = m."societyId"
+    WHERE a."id" = ${accountId}::uuid AND a."sessionVersion" = ${sessionVersion} AND s."slug" = ${slug}`;
+  return member && isHereOn(member.leftOn, today(member.timeZone)) ? scopeOf(member) : null;
 }
 
-/** A scope for seeds and tests, of a member that they have just written. */
+/** A scope for what is done later in a member's name, and for seeds and tests. */
 export async function openScopeOfMember(db: Db, memberId: string): Promise<Scope> {
-  return scopeOf(
-    await db.member.findUniqueOrThrow({ where: { id: memberId }, include: { roles: true, society: true } }),
-  );
+  const include = { roles: true, society: true };
+  const { society, roles, ...member } = await db.member.findUniqueOrThrow({ where: { id: memberId }, include });
+  const { slug, name: societyName, timeZone } = society;
+  return scopeOf({ ...member, slug, societyName, timeZone, roles: roles.map(({ role }) => role) });
 }
 
 /** Whether somebody is a member on a day: not left, or leaving later. */
@@ -51,18 +53,28 @@ export function isHereOn(leftOn: Date | null, day: CalendarDate): boolean {
   return leftOn === null || fromDbDay(leftOn) > day;
 }
 
-type LoadedMember = Prisma.MemberGetPayload<{ include: { roles: true; society: true } }>;
+type Membership = {
+  readonly id: string;
+  readonly societyId: string;
+  readonly name: string;
+  readonly units: string;
+  readonly leftOn: Date | null;
+  readonly slug: string;
+  readonly societyName: string;
+  readonly timeZone: string;
+  readonly roles: readonly Role[];
+};
 
-function scopeOf({ id, societyId, name, units, roles, society }: LoadedMember): Scope {
+function scopeOf({ id, societyId, name, units, roles, slug, societyName, timeZone }: Membership): Scope {
   const facts: Omit<Scope, typeof brand> = {
     societyId,
-    slug: society.slug,
-    societyName: society.name,
-    timeZone: society.timeZone,
+    slug,
+    societyName,
+    timeZone,
     memberId: id,
     memberName: name,
     units: units === 'imperial' ? 'imperial' : 'metric',
-    roles: roles.map(({ role }): Role => role),
+    roles,
   };
   return facts as Scope;
 }

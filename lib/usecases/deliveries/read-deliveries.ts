@@ -1,6 +1,12 @@
 import 'server-only';
 import { z } from 'zod';
-import { type BookingRecord, bookingsOf, bookingsOfHoldings } from '@/lib/data/booking';
+import {
+  bookingOfHolding,
+  bookingTotals,
+  type BookingRecord,
+  bookingsOf,
+  bookingsOfHoldings,
+} from '@/lib/data/booking';
 import { creditedMaterials, creditsOf } from '@/lib/data/credit';
 import { deliveriesOf, deliveryById, type DeliveryRecord, shareOutRecordOf, unloadersOf } from '@/lib/data/delivery';
 import { byNumber, type HoldingOnDay, holdingsOfMember, holdingsOn } from '@/lib/data/holding';
@@ -57,7 +63,8 @@ export const readDelivery = query({
     const delivery = await found(context, deliveryId);
     const mine = (await holdingsOfMember(db, scope, scope.memberId, today)).filter(({ plots }) => plots.length);
     const needs = await needsForDelivery({ tx: db, scope, today }, delivery, mine);
-    const bookings = await bookingsOf(db, scope, deliveryId);
+    const bookings = await Promise.all(mine.map(({ id }) => bookingOfHolding(db, scope, deliveryId, id)));
+    const totals = await bookingTotals(db, scope, deliveryId);
     const keyHolder = delivery.keyHolderId ? await memberById(db, scope, delivery.keyHolderId, today) : null;
     const unloaders = await unloadersOf(db, scope, deliveryId);
     return {
@@ -68,22 +75,18 @@ export const readDelivery = query({
       keyHolder: keyHolder?.name ?? null,
       unloaders: unloaders.map(({ name }) => name),
       iUnload: unloaders.some(({ id }) => id === scope.memberId),
-      totals: { claims: bookings.length, asked: sum(bookings, 'asked'), need: sum(bookings, 'needLoads') },
+      totals,
       claims: mine.map((holding) => ({
         holding,
         mayBook: canBook(scope, holding),
         need: needs.get(holding.id) ?? null,
-        booking: bookings.find(({ holdingId }) => holdingId === holding.id) ?? null,
+        booking: bookings.find((one) => one?.holdingId === holding.id && !one.withdrawn) ?? null,
       })),
       runs: canRunSociety(scope),
       ticks: canTickOffForOthers(scope),
     };
   },
 });
-
-function sum(bookings: readonly BookingRecord[], key: 'asked' | 'needLoads'): number {
-  return bookings.reduce((total, booking) => total + booking[key], 0);
-}
 
 /** One line of the shares: whose it is, what was asked, needed and given, and why. */
 export type ShareLine = {

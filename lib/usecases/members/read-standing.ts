@@ -1,32 +1,30 @@
 import 'server-only';
 import { z } from 'zod';
-import { holdingsOfMember } from '@/lib/data/holding';
+import { plotsOfViewer } from '@/lib/data/holding';
 import { memberById } from '@/lib/data/member';
 import { canEnter } from '@/lib/domain/policy/standing';
 import { query } from '../operation';
 import { NotFound } from '../refusal';
 
-/** Who the viewer is in this society: for the head line, and for their own page. */
+/** Who the viewer is in this society: for the head line of every page. */
 export const readStanding = query({
   name: 'read-standing',
   allow: canEnter,
   input: z.object({}),
   read: async ({ db, scope, today }) => {
+    const { societyName, slug, roles, units, memberId, memberName } = scope;
+    return { societyName, slug, roles, units, memberId, memberName, ...(await plotsOfViewer(db, scope, today)) };
+  },
+});
+
+/** One's own name, contact and units. */
+export const readOwnDetails = query({
+  name: 'read-own-details',
+  allow: canEnter,
+  input: z.object({}),
+  read: async ({ db, scope, today }) => {
     const member = await memberById(db, scope, scope.memberId, today);
     if (!member) throw new NotFound();
-    const holdings = await holdingsOfMember(db, scope, scope.memberId, today);
-    const { societyName, slug, roles, units, memberName } = scope;
-    const plots = holdings.flatMap((holding) => holding.plots.map(({ number }) => number));
-    return {
-      societyName,
-      slug,
-      roles,
-      units,
-      memberName,
-      plots,
-      shared: holdings.some(({ memberIds }) => memberIds.length > 1),
-      member,
-      today,
-    };
+    return { member, units: scope.units };
   },
 });

@@ -1,7 +1,7 @@
 import 'server-only';
 import { z } from 'zod';
-import { holdingsOfMember, holdingsOn } from '@/lib/data/holding';
-import { type PlotOnDay, polygonOf } from '@/lib/data/plot';
+import { holdingsOfMember } from '@/lib/data/holding';
+import { letPlotIds, type PlotOnDay, polygonOf } from '@/lib/data/plot';
 import { sitesOf } from '@/lib/data/plot-store';
 import { settingsOn } from '@/lib/data/setting';
 import { areaCm2 } from '@/lib/domain/ground/footprint';
@@ -51,9 +51,6 @@ export const readSite = query({
     const own = new Set(mine.flatMap((holding) => holding.plots.map(({ id }) => id)));
     const sight = sightFor(scope, settings.neighboursSee, own);
     const { short, marks } = shortBeds(ground, compliance, plots, sight);
-    const letNow = new Set(
-      (await holdingsOn(db, scope, today)).flatMap((holding) => holding.plots.map(({ id }) => id)),
-    );
     const years = Array.from({ length: 6 }, (_, at) => thisYear - 4 + at);
     const trend = years.map((year) => ({ year, total: ground.complianceIn(year).total }));
     return {
@@ -64,7 +61,14 @@ export const readSite = query({
       today,
       units: scope.units,
       runs: canRunSociety(scope),
-      plan: await planOf(db, scope, { plots, season, sightOf: sight, mine: own, let: letNow, marks }),
+      plan: await planOf(db, scope, {
+        plots,
+        season,
+        sightOf: sight,
+        mine: own,
+        let: await letPlotIds(db, scope, today),
+        marks,
+      }),
       compliance: { total: compliance.total, byGroup: compliance.byGroup, byTrouble: compliance.byTrouble },
       short,
       trend,

@@ -9,7 +9,7 @@ import {
 } from '@/lib/usecases/members/keep-members';
 import { listMembers, readMember } from '@/lib/usecases/members/list-members';
 import { handOver, setMemberRoles } from '@/lib/usecases/members/offices';
-import { readStanding } from '@/lib/usecases/members/read-standing';
+import { readOwnDetails, readStanding } from '@/lib/usecases/members/read-standing';
 import { changeSetting, readSettings } from '@/lib/usecases/settings/settings';
 import { once } from '../../fixtures/society';
 import { committee, everybody, type Row, secretary } from '../row';
@@ -18,6 +18,7 @@ const day = '2026-06-01';
 
 export const members: readonly Row[] = [
   { operation: readStanding, input: () => ({}), allow: everybody },
+  { operation: readOwnDetails, input: () => ({}), allow: everybody },
   { operation: listMembers, input: () => ({}), allow: committee },
   { operation: readMember, input: ({ holderId }) => ({ memberId: holderId }), allow: secretary },
   { operation: readBook, input: ({ holderId }) => ({ member: holderId }), allow: committee, idIsFilter: true },

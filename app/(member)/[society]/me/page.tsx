@@ -4,14 +4,14 @@ import { ask } from '@/app/_server/caller';
 import { NoteField, TextField, TickField, TickGroup } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
 import { PageHead, Sheet } from '@/app/_ui/sheet';
-import { readStanding } from '@/lib/usecases/members/read-standing';
+import { readOwnDetails } from '@/lib/usecases/members/read-standing';
 import { changeDetailsAction, changePasswordAction, signOutAction, signOutEverywhereAction } from './actions';
 
 export const metadata: Metadata = { title: 'You' };
 
 export default async function MePage({ params }: { params: Promise<{ society: string }> }) {
   const { society } = await params;
-  const { member, units } = await ask(readStanding, society);
+  const { member, units } = await ask(readOwnDetails, society);
   return (
     <>
       <PageHead

@@ -19,7 +19,7 @@ type Props = { params: Promise<{ society: string }>; searchParams: Promise<{ q?:
 export default async function MembersPage({ params, searchParams }: Props) {
   const { society } = await params;
   const { q = '' } = await searchParams;
-  const [all, found, { roles, member: me }] = await Promise.all([
+  const [all, found, { roles, memberId }] = await Promise.all([
     ask(listMembers, society),
     ask(listMembers, society, { q }),
     ask(readStanding, society),
@@ -88,7 +88,7 @@ export default async function MembersPage({ params, searchParams }: Props) {
                 label="Successor"
                 empty="choose a member"
                 choices={here
-                  .filter(({ id, hasAccount }) => hasAccount && id !== me.id)
+                  .filter(({ id, hasAccount }) => hasAccount && id !== memberId)
                   .map(({ id, name }) => ({ value: id, label: name }))}
                 hint="They need an account."
               />
