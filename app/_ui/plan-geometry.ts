@@ -118,8 +118,8 @@ export function markFits({ footprint, plantings }: Placed['beds'][number], mark:
 }
 
 /**
- * How a crop's name is written on its ground: in full, else without what follows a comma, else downwards, else smaller;
- * null where none of these fits and only the hatch speaks.
+ * How a crop's name is written on its ground: in full, else without what follows a comma, else downwards, else smaller in
+ * two steps; null where none of these fits and only the hatch speaks.
  */
 export function labelOf(
   cropName: string,
@@ -127,10 +127,9 @@ export function labelOf(
   letterCm: number,
 ): { word: string; letterCm: number; down: boolean } | null {
   const short = cropName.split(',')[0]?.trim() ?? cropName;
-  // On beds hardly higher than a letter, smaller words would hide the hatch and still not be read.
-  const isFlat = Math.min(widthCm, lengthCm) < letterCm * 1.3;
-  const tries = (isFlat ? [letterCm] : [letterCm, letterCm * 0.8]).flatMap((size) =>
-    [false, true].flatMap((down) => [cropName, short].map((word) => ({ word, letterCm: size, down }))),
+  // The smallest is read on paper, or once the plan is enlarged.
+  const tries = [1, 0.8, 0.62].flatMap((size) =>
+    [false, true].flatMap((down) => [cropName, short].map((word) => ({ word, letterCm: letterCm * size, down }))),
   );
   return (
     tries.find(({ word, letterCm: size, down }) =>

@@ -27,8 +27,9 @@ type Props = {
 export function SitePlan({ name, season, plots, paths = [], northCentideg = 0, only }: Props) {
   const placed = drawPlots(only ? plots.filter(({ id }) => id === only) : plots);
   const box = boundsOf(placed, only ? [] : paths);
-  // Letters and lines grow with the drawing, so that they read the same on a site as on one plot.
-  const unit = Math.max(box.width, box.height) / (only ? 36 : 110);
+  // Letters and lines grow with the drawing, so that they read the same on a site as on one plot. A site fills the page's
+  // width, however long it is; one plot its height.
+  const unit = only ? Math.max(box.width, box.height) / 36 : Math.max(box.width / 110, box.height / 260);
   const pad = unit * 2;
   const view = `${box.x - pad} ${box.y - pad} ${box.width + 2 * pad} ${box.height + 2 * pad + unit * 5}`;
   const foot = box.y + box.height + pad;

@@ -1,6 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { hostGroups } from './host-groups';
-import { isAllowed, isSettingKey, type SettingKey, settings, settingValues } from './settings';
+import {
+  isAllowed,
+  isSettingKey,
+  type SettingKey,
+  settingInForce,
+  settingParts,
+  settings,
+  settingValues,
+} from './settings';
 
 const keys = Object.keys(settings) as SettingKey[];
 
@@ -64,4 +72,12 @@ describe('settingValues', () => {
     expect(values.breakYears).toMatchObject({ 'allium-kin': 7, 'brassica-kin': 3 });
     expect(values).not.toHaveProperty('unknown');
   });
+});
+
+test('every setting is shown once, and in force reads as it would be set', () => {
+  expect(settingParts.flatMap((part) => part.keys).toSorted()).toEqual(keys.toSorted());
+  for (const key of keys) expect([key, settingInForce(settingValues({}), key)]).toEqual([key, settings[key].value]);
+  const own = { 'trouble.clubroot': 99, 'rule.roots-off-manure': 'off', 'break.beet-kin': 5 };
+  for (const [key, value] of Object.entries(own))
+    expect(settingInForce(settingValues(own), key as SettingKey)).toBe(value);
 });

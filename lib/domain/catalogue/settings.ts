@@ -65,7 +65,7 @@ const breakRows = Object.fromEntries(
 ) as unknown as Record<BreakKey, WholeSetting & Setting>;
 
 /** As a setting, this many clear years stand for "no break clears it". */
-const neverClearYears = 99;
+export const neverClearYears = 99;
 
 const troubleRows = Object.fromEntries(
   troubles.map(({ key, name, clearYears, source, otherwise }) => [
@@ -142,6 +142,23 @@ export function settingValues(own: Readonly<Record<string, unknown>>): SettingVa
   const shownRules = successionRules.map(({ key }) => key).filter((key) => valueOf(`rule.${key}`) === 'shown');
   return { ...plain, breakYears, troubleYears, shownRules } as unknown as SettingValues;
 }
+
+/** The value in force of one setting, as a society sets it: the number or the word. */
+export function settingInForce(values: SettingValues, key: SettingKey): string | number {
+  const [kind, name = ''] = key.split('.');
+  if (kind === 'break') return values.breakYears[name] ?? 0;
+  if (kind === 'trouble') return values.troubleYears[name] ?? neverClearYears;
+  if (kind === 'rule') return values.shownRules.includes(name) ? 'shown' : 'off';
+  return values[key as keyof typeof settingRows];
+}
+
+/** The settings by what they are about, in the order in which they are shown. */
+export const settingParts: readonly { readonly name: string; readonly keys: readonly SettingKey[] }[] = [
+  { name: 'Ground, manure and seasons', keys: Object.keys(settingRows) as SettingKey[] },
+  { name: 'Breaks', keys: Object.keys(breakRows) as SettingKey[] },
+  { name: 'General rules', keys: Object.keys(ruleRows) as SettingKey[] },
+  { name: 'Where a trouble has been found', keys: Object.keys(troubleRows) as SettingKey[] },
+];
 
 /** Whether a value may be set: a whole number within the bounds, one of the choices, or a day of the year. */
 export function isAllowed(key: SettingKey, value: unknown): boolean {

@@ -165,7 +165,9 @@ export const readBed = query({
     const nameOf = (key: string) => crops.get(key)?.name ?? key;
     const hostSets = [
       ...new Map(
-        [...crops.values()].filter((crop) => judgedGroups(crop).length).map((crop) => [crop.hostGroups.join(), crop]),
+        [...crops.values()]
+          .filter((crop) => crop.key !== crop.cropGroup && judgedGroups(crop).length)
+          .map((crop) => [crop.hostGroups.join(), crop]),
       ).values(),
     ];
     return {

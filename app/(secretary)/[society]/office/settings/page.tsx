@@ -6,7 +6,14 @@ import { SelectField, TextField } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
 import { PageHead, Sheet } from '@/app/_ui/sheet';
 import { Table } from '@/app/_ui/table';
-import { isSettingKey, type SettingKey, settings } from '@/lib/domain/catalogue/settings';
+import {
+  isSettingKey,
+  neverClearYears,
+  settingInForce,
+  type SettingKey,
+  settingParts,
+  settings,
+} from '@/lib/domain/catalogue/settings';
 import { citation, standingOf } from '@/lib/domain/catalogue/sources';
 import { readStanding } from '@/lib/usecases/members/read-standing';
 import { readSettings } from '@/lib/usecases/settings/settings';
@@ -23,8 +30,7 @@ export default async function SettingsPage({ params, searchParams }: Props) {
     ask(readSettings, society),
     ask(readStanding, society),
   ]);
-  const present = (key: SettingKey) =>
-    key.startsWith('break.') ? values.breakYears[key.slice(6)] : values[key as 'barrowLitres'];
+  const present = (key: SettingKey) => settingInForce(values, key);
   const chosen = isSettingKey(rule) ? rule : null;
   const runs = roles.includes('secretary');
   return (
@@ -33,42 +39,6 @@ export default async function SettingsPage({ params, searchParams }: Props) {
         title="The society’s rules"
         lead="What the figures rest on. Each comes with a default and its source; the society may set its own, from a day on."
       />
-      <Sheet title="In force today" flush wide>
-        <Table
-          caption="Rules in force"
-          columns={[
-            { head: 'rule' },
-            { head: 'value', number: true },
-            { head: 'default', number: true },
-            { head: 'source of the default' },
-            { head: '' },
-          ]}
-          rows={(Object.keys(settings) as SettingKey[]).map((key) => {
-            const { name, says, source, value, ...setting } = settings[key];
-            const unit = 'unit' in setting ? ` ${setting.unit}` : '';
-            return {
-              key,
-              mine: String(present(key)) !== String(value),
-              cells: [
-                <div key="name">
-                  {name}
-                  <div className="small soft">{says}</div>
-                </div>,
-                `${present(key)}${unit}`,
-                `${value}${unit}`,
-                standingOf(source) === 'published' ? citation(source) : standingOf(source),
-                runs ? (
-                  <Link key="change" href={`?rule=${key}#change`}>
-                    change
-                  </Link>
-                ) : (
-                  ''
-                ),
-              ],
-            };
-          })}
-        />
-      </Sheet>
       {chosen && runs ? (
         <section id="change">
           <Sheet title={`Change: ${settings[chosen].name}`}>
@@ -80,6 +50,44 @@ export default async function SettingsPage({ params, searchParams }: Props) {
           </Sheet>
         </section>
       ) : null}
+      {settingParts.map((part) => (
+        <Sheet key={part.name} title={part.name} flush wide>
+          <Table
+            caption={`Rules in force: ${part.name.toLowerCase()}`}
+            columns={[
+              { head: 'rule' },
+              { head: 'value', number: true },
+              { head: 'default', number: true },
+              { head: 'source of the default' },
+              { head: '' },
+            ]}
+            rows={part.keys.map((key) => {
+              const { name, says, source, value, ...setting } = settings[key];
+              const unit = 'unit' in setting ? ` ${setting.unit}` : '';
+              return {
+                key,
+                mine: String(present(key)) !== String(value),
+                cells: [
+                  <div key="name">
+                    {name}
+                    <div className="small soft">{says}</div>
+                  </div>,
+                  inWords(key, present(key), unit),
+                  inWords(key, value, unit),
+                  standingOf(source) === 'published' ? citation(source) : standingOf(source),
+                  runs ? (
+                    <Link key="change" href={`?rule=${key}#change`}>
+                      change
+                    </Link>
+                  ) : (
+                    ''
+                  ),
+                ],
+              };
+            })}
+          />
+        </Sheet>
+      ))}
       <Sheet title="What was set before">
         {history.length === 0 ? <p className="soft">Nothing yet: every rule stands at its default.</p> : null}
         <ul>
@@ -92,6 +100,12 @@ export default async function SettingsPage({ params, searchParams }: Props) {
       </Sheet>
     </>
   );
+}
+
+function inWords(key: SettingKey, value: string | number, unit: string): string {
+  const setting = settings[key];
+  if (setting.kind === 'choice') return setting.choices.find((choice) => choice.key === value)?.name ?? String(value);
+  return key.startsWith('trouble.') && value === neverClearYears ? 'never clear' : `${value}${unit}`;
 }
 
 function ValueField({ settingKey, value }: { settingKey: SettingKey; value: string }) {
