@@ -15,8 +15,13 @@ export default function HelpPage() {
             onions in 2022 and again in 2026.
           </p>
           <p>
-            An overlap narrower than 30 cm, or under 5 % of the planting, counts as an edge and as kept: beds wander
-            when they are dug.
+            An overlap narrower than 30 cm, or under 5 % of the planting, is an edge and does not count against the
+            break: beds wander when they are dug.
+          </p>
+          <p>
+            Where a trouble was found, none of its hosts should stand for its longer break, counted from the last of
+            them or from the season in which it was seen. What is likely left of it is shown as a range, and never as an
+            all-clear.
           </p>
         </Sheet>
         <Sheet title="Turn and need">
@@ -25,6 +30,15 @@ export default function HelpPage() {
             crop planned on it takes manure. Ground with no record counts for its share of each year, marked “assumed”.
             Need is due area times the dressing, divided by the weight of a barrow-load, added up over all your ground
             and rounded up once.
+          </p>
+        </Sheet>
+        <Sheet title="The coming years">
+          <p>
+            Say which crops or groups you want, and on how much ground. The plan that is found breaks the fewest rules,
+            by how hard they are and on how much ground; among those it gives every crop its ground; among those it
+            keeps your order; among those it evens out the turns, if you ask; among those it changes little of the
+            board. “Proven best” means that no plan whatever does better in that order. Where wishes clash, the smallest
+            set of them that cannot be met together is named.
           </p>
         </Sheet>
         <Sheet title="The share-out, with a pencil">

@@ -3,7 +3,7 @@ import { type BedRecord, bedsStanding } from '@/lib/data/bed';
 import { cropsOf } from '@/lib/data/crop';
 import type { Db } from '@/lib/data/db';
 import { worksIn } from '@/lib/data/ground-work';
-import type { HoldingOnDay } from '@/lib/data/holding';
+import { byNumber, type HoldingOnDay } from '@/lib/data/holding';
 import { type PlantingRecord, plantingsIn } from '@/lib/data/planting';
 import type { Scope } from '@/lib/data/scope';
 import { settingsOn } from '@/lib/data/setting';
@@ -69,7 +69,10 @@ export async function courseQuestion(
     );
     return coveredCm2(footprint, keeping) * 2 > areaCm2(footprint);
   };
-  const wanted = standing.filter(({ id }) => wishes.bedIds.includes(id));
+  const place = ({ plotId }: BedRecord) => holding.plots.findIndex(({ id }) => id === plotId);
+  const wanted = standing
+    .filter(({ id }) => wishes.bedIds.includes(id))
+    .sort((a, b) => place(a) - place(b) || byNumber(a.name, b.name));
   const beds = wanted.filter((bed) => !isKept(bed));
   const options = optionsOf(wishes, crops, beds, stood, { firstSeason, years });
   const toOption = optionFor(options);

@@ -37,7 +37,7 @@ export default async function CourseResultPage({ params }: Props) {
     <>
       <PageHead
         title={`${isMoved ? 'Moved one on: ' : 'The course, '}${span}`}
-        lead={`Plot ${holding.plots.join(', ')}, ${beds.length} beds.${kept.length ? ` Kept by standing crops: ${kept.map(({ plotNumber, name }) => `${plotNumber}, ${name}`).join('; ')}.` : ''}`}
+        lead={`${holding.plots.length === 1 ? 'Plot' : 'Plots'} ${holding.plots.join(', ')}, ${beds.length} beds.${kept.length ? ` Kept by standing crops: ${kept.map(({ plotNumber, name }) => `${plotNumber}, ${name}`).join('; ')}.` : ''}`}
       >
         <Link className="button" href={again}>
           {plan ? 'Ask otherwise' : 'Ask again'}

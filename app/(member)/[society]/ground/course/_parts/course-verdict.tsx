@@ -1,7 +1,7 @@
 import Link from 'next/link';
 import { Sheet } from '@/app/_ui/sheet';
 import { Table } from '@/app/_ui/table';
-import { levels } from '@/lib/domain/course/cost';
+import { type Level, levels } from '@/lib/domain/course/cost';
 import { formatArea } from '@/lib/domain/quantity/area';
 import type { readCourse } from '@/lib/usecases/course/read-course';
 import { costWords, levelWords } from './course-words';
@@ -21,7 +21,7 @@ export function CourseVerdict({ read, again }: { read: Read; again: string }) {
   return (
     <Sheet title="How good it is" wide>
       <p>
-        <strong>{headline(plan)}</strong> {plan.seconds === null ? '' : `Worked out in ${plan.seconds} s.`}
+        <strong>{headline(plan, units)}</strong> {plan.seconds === null ? '' : `Worked out in ${plan.seconds} s.`}
         {plan.isAged ? ' What is on record has changed since; asking again may find a better one.' : ''}
       </p>
       {plan.conflict?.length ? (
@@ -73,13 +73,19 @@ export function CourseVerdict({ read, again }: { read: Read; again: string }) {
   );
 }
 
-function headline(plan: NonNullable<Read['plan']>): string {
+function headline(plan: NonNullable<Read['plan']>, units: Read['units']): string {
   if (plan.seconds === null) return 'Moved one bed on, and judged below.';
   if (plan.isChanged) return 'Changed by hand: beside it stands what was worked out.';
   if (plan.gap)
-    return `The best that was found in the time; a better one may exist. What is not settled: ${levelWords(plan.gap.level)}.`;
+    return `The best that was found in the time; a better one may exist. What is not settled: ${levelWords(plan.gap.level)}${boundWords(plan.gap, units)}.`;
   const perfect = plan.cost.rules === 0 && plan.cost.shortfall === 0;
   return perfect
     ? 'Proven best: every break kept, all that you want given.'
     : 'Proven best: no plan for these wishes does better.';
+}
+
+// Rules are weighed by how hard they are, so that their bound is no plain area.
+function boundWords({ level, atLeast }: { level: Level; atLeast: number | null }, units: Read['units']): string {
+  if (atLeast === null || level === 'rules') return '';
+  return `, where no plan can have less than ${formatArea(Math.max(0, atLeast), units)}`;
 }

@@ -22,7 +22,7 @@ export default async function CoursePrintPage({ params }: Props) {
   return (
     <>
       <PageHead
-        title={`Plot ${holding.plots.join(', ')}: the course, ${seasons[0]}${years > 1 ? ` to ${seasons.at(-1)}` : ''}`}
+        title={`${holding.plots.length === 1 ? 'Plot' : 'Plots'} ${holding.plots.join(', ')}: the course, ${seasons[0]}${years > 1 ? ` to ${seasons.at(-1)}` : ''}`}
         lead="For the shed wall. An M marks ground whose turn for manure it is."
       />
       <p className="wide no-print">
