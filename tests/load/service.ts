@@ -4,6 +4,7 @@ import http from 'node:http';
 import { kill, start } from '../../scripts/test/child.mjs';
 import { quietEnv, secrets } from '../../scripts/start/build.mjs';
 import { freePort } from '../../scripts/start/ports.mjs';
+import { memoryEnv } from '../../scripts/start/serve.mjs';
 import { hangUp } from './http';
 
 /** Sessions of a measurement are worth nothing anywhere else. */
@@ -24,6 +25,7 @@ export async function serve(databaseUrl: string, more: Env = {}): Promise<Servic
     DATABASE_URL: databaseUrl,
     NODE_ENV: 'production',
     TZ: 'UTC',
+    ...memoryEnv(),
     ...more,
   };
   // Connections wait while the others have their turn.
