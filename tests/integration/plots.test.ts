@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { db } from '@/lib/data/db';
+import { splitBed } from '@/lib/usecases/ground/keep-beds';
 import { readBed } from '@/lib/usecases/ground/read-ground';
 import { recordPlanting } from '@/lib/usecases/ground/keep-plantings';
 import { eraseMember, memberLeaves } from '@/lib/usecases/members/keep-members';
@@ -85,11 +86,12 @@ describe('ground that changes hands and shape', () => {
     const [top, bottom] = [await makeBed(society, plot, 0), await makeBed(society, plot, 3)];
     await done(recordPlanting.run(holder.caller, once({ bedId: bottom.id, cropKey: 'onion', season: '2026' })));
     const secretary = society.secretary.caller;
-    const halving = (at: string) =>
+    const halving = (at: string, secondNumber = 'J1B') =>
       halvePlot.run(
         secretary,
-        once({ plotId: plot.plotId, across: 'length', at, firstNumber: 'J1A', secondNumber: 'J1B', from }),
+        once({ plotId: plot.plotId, across: 'length', at, firstNumber: 'J1A', secondNumber, from }),
       );
+    expect(await refusedWith(halving('6 m', 'j1a'))).toEqual(['plot-number-taken']);
     expect(await refusedWith(halving('1 m'))).toEqual(['cut-through-bed']);
     expect(await refusedWith(halving('30 m'))).toEqual(['cut-outside-plot']);
     const { plotIds } = await done(halving('6 m'));
@@ -105,6 +107,21 @@ describe('ground that changes hands and shape', () => {
     const joined = await db().plot.findUniqueOrThrow({ where: { id: plotId } });
     expect(Number(joined.areaCm2)).toBe(1_600_000);
     expect(await db().tenancy.count({ where: { plotId, holdingId: plot.holdingId, untilOn: null } })).toBe(1);
+  });
+
+  it('has beds that are not split into two of one name, nor into a neighbour’s', async () => {
+    const holder = await makeMember(society);
+    const plot = await makePlot(society, 'S1', [holder.id]);
+    const [bed] = [await makeBed(society, plot, 0), await makeBed(society, plot, 1)];
+    const split = (firstName: string, secondName: string) =>
+      splitBed.run(holder.caller, once({ bedId: bed.id, across: 'length', at: '1 m', firstName, secondName, from }));
+    for (const names of [
+      ['1', '1'],
+      ['2', '1a'],
+      ['1a', '2'],
+    ] as const)
+      expect(await refusedWith(split(...names))).toEqual(['bed-name-taken']);
+    expect((await done(split('1', '1a'))).bedIds).toHaveLength(2);
   });
 
   it('is not drawn over another plot, nor crossing itself', async () => {

@@ -152,6 +152,14 @@ export const splitBed = mutation({
     const open = await openBed({ db: tx, scope, today }, input.bedId);
     if (open.bed.retiredOn) refuse('bed-retired', { numbers: { name: open.bed.name } });
     await lockPlot(tx, scope, open.plot.id);
+    const others = (await bedsOnGround(tx, scope, open.bed.frameId, today)).filter(
+      ({ id, plotId }) => id !== open.bed.id && plotId === open.plot.id,
+    );
+    const taken = new Set(others.map(({ name }) => name));
+    if (taken.has(input.firstName))
+      refuse('bed-name-taken', { field: 'firstName', numbers: { name: input.firstName } });
+    if (taken.has(input.secondName) || input.secondName === input.firstName)
+      refuse('bed-name-taken', { field: 'secondName', numbers: { name: input.secondName } });
     const { at } = readLengths({ at: { field: 'at', what: 'where the cut lies', text: input.at } }, scope.units);
     const atCm = Math.round(at / 100);
     const size = input.across === 'width' ? open.bed.footprint.widthCm : open.bed.footprint.lengthCm;

@@ -48,6 +48,8 @@ export const halvePlot = mutation({
       ],
       [plot.number],
     );
+    if (input.firstNumber.toLowerCase() === input.secondNumber.toLowerCase())
+      refuse('plot-number-taken', { field: 'secondNumber', numbers: { number: input.secondNumber } });
     const axis: Axis = input.across === 'width' ? 'x' : 'y';
     const { at } = readLengths({ at: { field: 'at', what: 'where the cut lies', text: input.at } }, scope.units);
     const parts = plot.polygon
