@@ -113,15 +113,15 @@ describe('ground that changes hands and shape', () => {
     const holder = await makeMember(society);
     const plot = await makePlot(society, 'S1', [holder.id]);
     const [bed] = [await makeBed(society, plot, 0), await makeBed(society, plot, 1)];
-    const split = (firstName: string, secondName: string) =>
+    const split = ([firstName, secondName]: readonly [string, string]) =>
       splitBed.run(holder.caller, once({ bedId: bed.id, across: 'length', at: '1 m', firstName, secondName, from }));
     for (const names of [
       ['1', '1'],
       ['2', '1a'],
       ['1a', '2'],
-    ] as const)
-      expect(await refusedWith(split(...names))).toEqual(['bed-name-taken']);
-    expect((await done(split('1', '1a'))).bedIds).toHaveLength(2);
+    ] as [string, string][])
+      expect(await refusedWith(split(names))).toEqual(['bed-name-taken']);
+    expect((await done(split(['1', '1a']))).bedIds).toHaveLength(2);
   });
 
   it('is not drawn over another plot, nor crossing itself', async () => {
