@@ -151,6 +151,15 @@ describe('asking', () => {
     expect(await refused({ bedIds: [] })).toEqual(['no-beds-to-plan']);
   });
 
+  it('is not barred for ever by a course that a dead process left behind', async () => {
+    const { courseId } = await done(askCourse.run(holder.caller, ask()));
+    const gone = new Date(Date.now() - 60_000);
+    await db().course.update({ where: { id: courseId }, data: { state: 'solving', beatAt: gone } });
+    expect(await readCourse.run(holder.caller, { courseId })).toMatchObject({ isLost: true, plan: null });
+    const again = await done(askCourse.run(holder.caller, ask()));
+    await done(cancelCourse.run(holder.caller, once(again)));
+  });
+
   it('is worked by the queue, one at a time for a holding, and stops when it is cancelled', async () => {
     const { courseId } = await done(askCourse.run(holder.caller, ask()));
     expect(await refusedWith(askCourse.run(holder.caller, ask()))).toEqual(['one-course-at-a-time']);

@@ -10,6 +10,7 @@ import { askCourseInput, courseInput, moveOneOnInput } from '@/lib/schemas/groun
 import { mutation } from '../operation';
 import { refuse } from '../refusal';
 import { courseQuestion } from './course-instance';
+import { isLost } from './is-lost';
 import { openCourse, openHolding } from './open-holding';
 import type { Found, Wishes } from './wishes';
 
@@ -47,7 +48,7 @@ export const askCourse = mutation({
     for (const { key } of cells)
       if (key !== openKey && !crops.has(key)) refuse('crop-unknown', { field: 'cells', numbers: { crop: key } });
     const open = (await coursesOf(tx, scope, [holding.id])).some(
-      ({ state }) => state === 'waiting' || state === 'solving',
+      (course) => (course.state === 'waiting' || course.state === 'solving') && !isLost(course, now),
     );
     if (open) refuse('one-course-at-a-time');
     const { keepOrder, evenTurns, bedIds, firstSeason, years } = input;

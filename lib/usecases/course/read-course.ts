@@ -14,11 +14,9 @@ import { materialOf } from '@/lib/domain/catalogue/materials';
 import { type CourseQuestion, courseQuestion } from './course-instance';
 import { query } from '../operation';
 import { boardOf } from './board-of';
+import { isLost } from './is-lost';
 import { openCourse, openHolding } from './open-holding';
 import type { Board, Found, Progress, Wishes } from './wishes';
-
-/** A course that nobody has been at for so long was left by a process that died [ms]. */
-const lostMs = 20_000;
 
 /** What a form for a new course needs: beds, crops, and what was wished for before. */
 export const readCourseForm = query({
@@ -136,11 +134,6 @@ export const readCourse = query({
     return { ...common, isOutOfDate: false, plan: planOf(question, board, found, settings, firstSeason) };
   },
 });
-
-function isLost({ state, beatAt, askedAt }: CourseRecord, now: Date): boolean {
-  if (state === 'waiting') return now.getTime() - askedAt.getTime() > 3 * lostMs;
-  return state === 'solving' && now.getTime() - (beatAt ?? askedAt).getTime() > lostMs;
-}
 
 function planOf(
   question: CourseQuestion,
