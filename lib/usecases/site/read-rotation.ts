@@ -1,6 +1,5 @@
 import 'server-only';
 import { z } from 'zod';
-import { sitesOf } from '@/lib/data/plot-store';
 import { hostGroupName, isHostGroup } from '@/lib/domain/catalogue/host-groups';
 import type { SettingValues } from '@/lib/domain/catalogue/settings';
 import { canReadCommitteePapers } from '@/lib/domain/policy/standing';
@@ -8,6 +7,7 @@ import type { Compliance, ComplianceAreas } from '@/lib/domain/rotation/complian
 import { toCsv } from '@/lib/platform/csv';
 import { query } from '../operation';
 import { NotFound } from '../refusal';
+import { siteAsked } from './site-asked';
 import { readSiteGround, type SiteGround } from './site-ground';
 
 /** How many seasons the trend shows, the next planned one among them. */
@@ -31,10 +31,8 @@ export const readRotation = query({
   allow: canReadCommitteePapers,
   input: asked,
   read: async (context, input) => {
-    const { db, scope, today } = context;
-    const sites = await sitesOf(db, scope);
-    const site = input.siteId ? sites.find(({ id }) => id === input.siteId) : sites[0];
-    if (input.siteId && !site) throw new NotFound();
+    const { scope, today } = context;
+    const { sites, site } = await siteAsked(context, input.siteId);
     const thisYear = Number(today.slice(0, 4));
     const season = input.season ?? thisYear;
     const common = { season, thisYear, today, units: scope.units, societyName: scope.societyName };
@@ -68,8 +66,7 @@ export const readRotationCsv = query({
   allow: canReadCommitteePapers,
   input: asked.pick({ siteId: true, season: true }),
   read: async (context, input) => {
-    const sites = await sitesOf(context.db, context.scope);
-    const site = input.siteId ? sites.find(({ id }) => id === input.siteId) : sites[0];
+    const { site } = await siteAsked(context, input.siteId);
     if (!site) throw new NotFound();
     const season = input.season ?? Number(context.today.slice(0, 4));
     const ground = await readSiteGround(context, site.id, { from: season, to: season });

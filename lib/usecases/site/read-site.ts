@@ -2,15 +2,14 @@ import 'server-only';
 import { z } from 'zod';
 import { holdingsOfMember } from '@/lib/data/holding';
 import { letPlotIds, type PlotOnDay, polygonOf } from '@/lib/data/plot';
-import { sitesOf } from '@/lib/data/plot-store';
 import { settingsOn } from '@/lib/data/setting';
 import { areaCm2 } from '@/lib/domain/ground/footprint';
 import { canEnter, canReadCommitteePapers, canRunSociety } from '@/lib/domain/policy/standing';
 import type { Compliance } from '@/lib/domain/rotation/compliance';
 import { query, type ReadContext } from '../operation';
-import { NotFound } from '../refusal';
 import { type PlanBed, planOf, type Sight } from '../ground/plan-of';
 import { type NamedFinding, nameFindings } from '../ground/rotation-settings';
+import { siteAsked } from './site-asked';
 import { readSiteGround, type SiteGround } from './site-ground';
 
 type ShortBed = {
@@ -33,13 +32,11 @@ export const readSite = query({
   }),
   read: async (context, { siteId, season: asked }) => {
     const { db, scope, today } = context;
-    const [sites, settings, mine] = await Promise.all([
-      sitesOf(db, scope),
+    const [{ sites, site }, settings, mine] = await Promise.all([
+      siteAsked(context, siteId),
       settingsOn(db, scope, today),
       holdingsOfMember(db, scope, scope.memberId, today),
     ]);
-    const site = (siteId ? sites.find(({ id }) => id === siteId) : sites[0]) ?? null;
-    if (siteId && !site) throw new NotFound();
     const thisYear = Number(today.slice(0, 4));
     const season = asked ?? thisYear;
     if (!site)
