@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
+import { BedGrid } from '@/app/_ui/bed-grid';
 import { whenWords } from '@/app/_ui/delivery-words';
 import { SelectField, TextField, TickField, TickGroup } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
@@ -139,43 +140,25 @@ export default async function CoursePage({ params, searchParams }: Props) {
             <Reason
               ask={cells.length ? `What is fixed or preferred (${cells.length})` : 'Fix or prefer something on a bed'}
             >
-              <div className="table-frame">
-                <table className="grid-table">
-                  <caption className="sr-only">What must or would rather stand on each bed</caption>
-                  <thead>
-                    <tr>
-                      <th scope="col">bed</th>
-                      {seasons.map((season) => (
-                        <th key={season} scope="col">
-                          {season}
-                        </th>
-                      ))}
-                    </tr>
-                  </thead>
-                  <tbody>
-                    {beds.map((bed) => (
-                      <tr key={bed.id}>
-                        <th scope="row">
-                          {bed.plotNumber}, {bed.name}
-                        </th>
-                        {seasons.map((season) => {
-                          const cell = cells.find((one) => one.bedId === bed.id && one.season === season);
-                          return (
-                            <td key={season}>
-                              <WishCell
-                                name={`c:${bed.id}:${season}`}
-                                label={`Plot ${bed.plotNumber}, bed ${bed.name}, ${season}`}
-                                value={cell ? `${cell.kind}:${cell.key}` : ''}
-                                choices={groupChoices}
-                              />
-                            </td>
-                          );
-                        })}
-                      </tr>
-                    ))}
-                  </tbody>
-                </table>
-              </div>
+              <BedGrid
+                caption="What must or would rather stand on each bed"
+                beds={beds}
+                nameOf={({ plotNumber, name }) => `${plotNumber}, ${name}`}
+                seasons={seasons}
+                cell={(bed, season) => {
+                  const cell = cells.find((one) => one.bedId === bed.id && one.season === season);
+                  return {
+                    content: (
+                      <WishCell
+                        name={`c:${bed.id}:${season}`}
+                        label={`Plot ${bed.plotNumber}, bed ${bed.name}, ${season}`}
+                        value={cell ? `${cell.kind}:${cell.key}` : ''}
+                        choices={groupChoices}
+                      />
+                    ),
+                  };
+                }}
+              />
             </Reason>
           </Form>
         </Sheet>

@@ -2,14 +2,15 @@ import { randomUUID } from 'node:crypto';
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
-import { SelectField } from '@/app/_ui/field';
+import { BedGrid } from '@/app/_ui/bed-grid';
+import { Options, SelectField } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
+import { GridSelect } from '@/app/_ui/grid-select';
 import { PageHead, Reason, Sheet } from '@/app/_ui/sheet';
 import { Table } from '@/app/_ui/table';
 import { formatArea } from '@/lib/domain/quantity/area';
 import { readCourse } from '@/lib/usecases/course/read-course';
 import { cancelCourseAction, changeBoardAction, takeOnAction } from '../actions';
-import { BoardCell } from '../_parts/board-cell';
 import { CourseVerdict } from '../_parts/course-verdict';
 import { progressWords, ruleWords } from '../_parts/course-words';
 import { Refresh } from '../_parts/refresh';
@@ -86,47 +87,24 @@ export default async function CourseResultPage({ params }: Props) {
           <CourseVerdict read={read} again={again} />
           <Sheet title="Beds down, seasons across" wide>
             <Form action={changeBoardAction.bind(...bound)} writeId={randomUUID()} submit="Judge it as changed">
-              <div className="table-frame">
-                <table className="grid-table">
-                  <caption className="sr-only">What stands on each bed in each season</caption>
-                  <thead>
-                    <tr>
-                      <th scope="col">bed</th>
-                      {seasons.map((season) => (
-                        <th key={season} scope="col">
-                          {season}
-                        </th>
-                      ))}
-                    </tr>
-                  </thead>
-                  <tbody>
-                    {beds.map((bed) => (
-                      <tr key={bed.id}>
-                        <th scope="row">
-                          {bed.plotNumber}, {bed.name}
-                        </th>
-                        {seasons.map((season, year) => (
-                          <td
-                            key={season}
-                            className={
-                              rules.some((line) => line.bedId === bed.id && line.season === season)
-                                ? 'broken'
-                                : undefined
-                            }
-                          >
-                            <BoardCell
-                              name={`c:${bed.id}:${season}`}
-                              label={`Plot ${bed.plotNumber}, bed ${bed.name}, ${season}`}
-                              value={plan.board[bed.id]?.[year] ?? 'open'}
-                              choices={options.map(({ key, name }) => ({ value: key, label: name }))}
-                            />
-                          </td>
-                        ))}
-                      </tr>
-                    ))}
-                  </tbody>
-                </table>
-              </div>
+              <BedGrid
+                caption="What stands on each bed in each season"
+                beds={beds}
+                nameOf={({ plotNumber, name }) => `${plotNumber}, ${name}`}
+                seasons={seasons}
+                cell={(bed, season) => ({
+                  broken: rules.some((line) => line.bedId === bed.id && line.season === season),
+                  content: (
+                    <GridSelect
+                      name={`c:${bed.id}:${season}`}
+                      label={`Plot ${bed.plotNumber}, bed ${bed.name}, ${season}`}
+                      value={plan.board[bed.id]?.[season - firstSeason] ?? 'open'}
+                    >
+                      <Options choices={options.map(({ key }) => ({ value: key, label: wordOf(key) }))} />
+                    </GridSelect>
+                  ),
+                })}
+              />
             </Form>
           </Sheet>
           <Sheet title="What speaks against it" flush>

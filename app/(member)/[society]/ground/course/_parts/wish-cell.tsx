@@ -1,15 +1,12 @@
-'use client';
-
 import type { Choice } from '@/app/_ui/field';
-import { useFieldState } from '@/app/_ui/form';
+import { GridSelect } from '@/app/_ui/grid-select';
 
 type Props = { name: string; label: string; value: string; choices: readonly Choice[] };
 
 /** One entry of the wishes: what must stand on a bed in a season, or would rather. */
-export function WishCell({ name, label, value, choices }: Props) {
-  const { typed } = useFieldState(name);
+export function WishCell({ choices, ...field }: Props) {
   return (
-    <select key={String(typed)} name={name} aria-label={label} defaultValue={typeof typed === 'string' ? typed : value}>
+    <GridSelect {...field}>
       <option value="">free</option>
       <optgroup label="must be">
         <option value="must:open">left open</option>
@@ -26,6 +23,6 @@ export function WishCell({ name, label, value, choices }: Props) {
           </option>
         ))}
       </optgroup>
-    </select>
+    </GridSelect>
   );
 }

@@ -2,13 +2,14 @@ import { randomUUID } from 'node:crypto';
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
-import { FileField, NoteField } from '@/app/_ui/field';
+import { FileField, NoteField, Options } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
 import { Empty, PageHead, Sheet } from '@/app/_ui/sheet';
 import { cropGroupName } from '@/lib/domain/catalogue/crop-groups';
 import { readGrid } from '@/lib/usecases/ground/read-ground';
 import { fillGridAction, importPlantingsAction } from '../../../actions';
-import { GridCell } from '../../../_parts/grid-cell';
+import { BedGrid } from '@/app/_ui/bed-grid';
+import { GridSelect } from '@/app/_ui/grid-select';
 
 export const metadata: Metadata = { title: 'Fill in seasons' };
 
@@ -37,50 +38,32 @@ export default async function SeasonsPage({ params }: { params: Promise<{ societ
       ) : (
         <Sheet title="Beds down, seasons across" wide>
           <Form action={fillGridAction.bind(null, society, plotId)} writeId={randomUUID()} submit="Record these">
-            <div className="table-frame">
-              <table className="grid-table">
-                <caption className="sr-only">What stood on each bed in each season</caption>
-                <thead>
-                  <tr>
-                    <th scope="col">bed</th>
-                    {seasons.toReversed().map((season) => (
-                      <th key={season} scope="col">
-                        {season}
-                        {season > year ? ', planned' : ''}
-                      </th>
-                    ))}
-                  </tr>
-                </thead>
-                <tbody>
-                  {beds.map((bed) => (
-                    <tr key={bed.id}>
-                      <th scope="row">
-                        <Link href={`/${society}/ground/beds/${bed.id}`}>{bed.name}</Link>
-                      </th>
-                      {seasons
-                        .map((season, at) => ({ season, cell: bed.cells[at] ?? [] }))
-                        .toReversed()
-                        .map(({ season, cell }) => (
-                          <td key={season}>
-                            {cell.length > 1 ? (
-                              <Link href={`/${society}/ground/beds/${bed.id}`}>
-                                {cell.map(({ cropName }) => cropName).join(', ')}
-                              </Link>
-                            ) : (
-                              <GridCell
-                                name={`c:${bed.id}:${season}`}
-                                label={`Bed ${bed.name}, ${season}`}
-                                value={cell[0]?.cropKey ?? ''}
-                                choices={choices}
-                              />
-                            )}
-                          </td>
-                        ))}
-                    </tr>
-                  ))}
-                </tbody>
-              </table>
-            </div>
+            <BedGrid
+              caption="What stood on each bed in each season"
+              beds={beds}
+              nameOf={({ id, name }) => <Link href={`/${society}/ground/beds/${id}`}>{name}</Link>}
+              seasons={seasons.toReversed()}
+              seasonWords={(season) => `${season}${season > year ? ', planned' : ''}`}
+              cell={(bed, season) => {
+                const cell = bed.cells[seasons.indexOf(season)] ?? [];
+                return {
+                  content:
+                    cell.length > 1 ? (
+                      <Link href={`/${society}/ground/beds/${bed.id}`}>
+                        {cell.map(({ cropName }) => cropName).join(', ')}
+                      </Link>
+                    ) : (
+                      <GridSelect
+                        name={`c:${bed.id}:${season}`}
+                        label={`Bed ${bed.name}, ${season}`}
+                        value={cell[0]?.cropKey ?? ''}
+                      >
+                        <Options choices={choices} empty="not recorded" />
+                      </GridSelect>
+                    ),
+                };
+              }}
+            />
           </Form>
         </Sheet>
       )}
