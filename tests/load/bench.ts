@@ -8,6 +8,7 @@ import { loadDatabase } from './bench-database';
 import { measureBooking } from './booking';
 import { measureCompliance, measureHistory } from './compliance';
 import { hangUp } from './http';
+import { measureLargeSite } from './large-site';
 import { measureMemory } from './memory';
 import { measurePages } from './pages';
 import { startRecorder } from './queries';
@@ -58,6 +59,7 @@ async function measure(): Promise<string> {
     booking: () => recorded((recorder) => measureBooking({ databaseUrl, recorder, visitors: mates, seconds })),
     pages: () => recorded((recorder) => measurePages({ databaseUrl, recorder, visitors: mates, seconds, folder })),
     societies: () => measureSocieties(server, seconds / 2),
+    'large-site': () => measureLargeSite(server, seconds / 2),
     memory: () => measureMemory(databaseUrl, mates, requests),
     'start-up': () => measureStartUp(databaseUrl, folder),
     scripts: () => measureScripts(databaseUrl, mates),

@@ -1,5 +1,7 @@
+import { byFrame } from '@/lib/domain/ground/by-frame';
 import { footprint } from '@/lib/domain/ground/footprint';
-import { complianceOfSeason } from '@/lib/domain/rotation/compliance';
+import { addUp } from '@/lib/domain/rotation/compliance';
+import { tallyFrame } from '@/lib/domain/rotation/frame-tally';
 import { indexSeasons } from '@/lib/domain/rotation/season-index';
 import { growing, type Measured, sideBySide } from './side-by-side';
 
@@ -31,6 +33,7 @@ function complianceOf(size: number, plots: number, seasons: number): Measured {
   const groups = ['allium-kin', 'brassica-kin', 'legume-kin', 'potato-kin'];
   const beds = Array.from({ length: plots * 8 }, (_, at) => ({
     id: `b${at}`,
+    name: String(at),
     plotId: `p${Math.floor(at / 8)}`,
     frameId: `f${Math.floor(at / 8)}`,
     footprint: footprint(0, (at % 8) * 200, 600, 150),
@@ -53,9 +56,11 @@ function complianceOf(size: number, plots: number, seasons: number): Measured {
     edgeSharePercent: 5,
   };
   const plantings = indexSeasons(rows, { from: 2026 - seasons, to: 2026 });
+  const frames = byFrame(beds);
+  const common = { season: 2026, undivided: [], troubles: [], plantings, settings };
   return sideBySide(
     size,
-    () => complianceOfSeason({ season: 2026, beds, undivided: [], plantings, settings }),
+    () => addUp([...frames].map(([frameId, there]) => tallyFrame({ ...common, frameId, beds: there }))),
     () => rows.toSorted((a, b) => (a.id < b.id ? -1 : 1)),
   );
 }

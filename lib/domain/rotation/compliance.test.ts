@@ -1,14 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { areaCm2, footprint } from '../ground/footprint';
-import { complianceOfSeason } from './compliance';
+import { addUp } from './compliance';
+import { tallyFrame } from './frame-tally';
 import type { TroubleOnGround } from './judge';
 import type { RecordedPlanting } from './recorded-planting';
 import { indexSeasons } from './season-index';
 
 const settings = { breakYears: { alliums: 3 }, edgeWidthCm: 30, edgeSharePercent: 5 };
 const ground = footprint(0, 0, 200, 400);
-const bed = { id: 'bed', plotId: 'plot', frameId: 'f', footprint: ground };
+const bed = { id: 'bed', plotId: 'plot', name: '1', footprint: ground };
 
 function stood(id: string, season: number, given: Partial<RecordedPlanting> = {}): RecordedPlanting {
   return {
@@ -24,17 +25,20 @@ function stood(id: string, season: number, given: Partial<RecordedPlanting> = {}
 }
 const bare = (season: number) => stood(`bare ${season}`, season, { cropKey: 'bare', hostGroups: [], cropGroup: null });
 const of = (plantings: readonly RecordedPlanting[], undividedAreaCm2 = 0, troubles: readonly TroubleOnGround[] = []) =>
-  complianceOfSeason({
-    season: 2026,
-    beds: [bed],
-    undivided: undividedAreaCm2 ? [{ plotId: 'undivided', areaCm2: undividedAreaCm2 }] : [],
-    plantings: indexSeasons(
-      plantings.map((planting) => ({ ...planting, frameId: 'f' })),
-      { from: 2010, to: 2026 },
-    ),
-    troubles: new Map([['f', troubles]]),
-    settings,
-  });
+  addUp([
+    tallyFrame({
+      season: 2026,
+      frameId: 'f',
+      beds: [bed],
+      undivided: undividedAreaCm2 ? [{ plotId: 'undivided', areaCm2: undividedAreaCm2 }] : [],
+      plantings: indexSeasons(
+        plantings.map((planting) => ({ ...planting, frameId: 'f' })),
+        { from: 2010, to: 2026 },
+      ),
+      troubles,
+      settings,
+    }),
+  ]);
 
 describe('compliance of a season', () => {
   it('is not known where nothing is recorded, nor on ground that is not divided into beds', () => {
@@ -56,6 +60,30 @@ describe('compliance of a season', () => {
     expect(of([bare(2026)]).total.bareCm2).toBe(80_000);
     const half = stood('a', 2026, { footprint: footprint(0, 0, 200, 200) });
     expect(of([half, bare(2023), bare(2024), bare(2025)]).total).toMatchObject({ keptCm2: 40_000, bareCm2: 40_000 });
+  });
+
+  it('adds up frame by frame, in whatever order they come', () => {
+    const tally = (frameId: string, plantings: readonly RecordedPlanting[]) =>
+      tallyFrame({
+        season: 2026,
+        frameId,
+        beds: [{ ...bed, id: `bed of ${frameId}`, plotId: `plot of ${frameId}` }],
+        undivided: [],
+        plantings: indexSeasons(
+          plantings.map((planting) => ({ ...planting, frameId })),
+          { from: 2010, to: 2026 },
+        ),
+        troubles: [],
+        settings,
+      });
+    const frames = [tally('a', [stood('1', 2026), stood('2', 2025)]), tally('b', [bare(2026)]), tally('c', [])];
+    const { total, short } = addUp(frames);
+    expect(total).toEqual({ keptCm2: 0, shortCm2: 80_000, notKnownCm2: 80_000, outsideCm2: 0, bareCm2: 80_000 });
+    expect(short.map(({ bedId, cropKey, shortCm2 }) => ({ bedId, cropKey, shortCm2 }))).toEqual([
+      { bedId: 'bed of a', cropKey: 'onion', shortCm2: 80_000 },
+    ]);
+    expect(addUp(frames.toReversed()).total).toEqual(total);
+    expect(addUp([]).total).toEqual({ keptCm2: 0, shortCm2: 0, notKnownCm2: 0, outsideCm2: 0, bareCm2: 0 });
   });
 
   it('counts doubly cropped ground once, short first', () => {

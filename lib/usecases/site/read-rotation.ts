@@ -3,7 +3,8 @@ import { z } from 'zod';
 import { hostGroupName, isHostGroup } from '@/lib/domain/catalogue/host-groups';
 import type { SettingValues } from '@/lib/domain/catalogue/settings';
 import { canReadCommitteePapers } from '@/lib/domain/policy/standing';
-import type { Compliance, ComplianceAreas } from '@/lib/domain/rotation/compliance';
+import type { Compliance } from '@/lib/domain/rotation/compliance';
+import type { ComplianceAreas } from '@/lib/domain/rotation/frame-tally';
 import { toCsv } from '@/lib/platform/csv';
 import { query } from '../operation';
 import { NotFound } from '../refusal';
@@ -14,8 +15,6 @@ import { readSiteGround, type SiteGround } from './site-ground';
 const trendSeasons = 8;
 /** The longest wait that may be thought of, beyond the break in force [years]. */
 const mostMore = 10;
-/** The longest routine break that a society may set [years]. */
-const longestBreakSet = 20;
 
 const asked = z.object({
   siteId: z.uuid().nullish().catch(null),
@@ -37,11 +36,10 @@ export const readRotation = query({
     const season = input.season ?? thisYear;
     const common = { season, thisYear, today, units: scope.units, societyName: scope.societyName };
     if (!site) return { ...common, site: null };
-    const first = Math.min(season, thisYear + 2 - trendSeasons);
-    const seasons = { from: first, to: Math.max(season, thisYear + 1) };
+    const years = Array.from({ length: trendSeasons }, (_, at) => thisYear + 2 - trendSeasons + at);
     const { group, more } = input;
     const thought = group && isHostGroup(group) && more ? { group, more } : null;
-    const ground = await readSiteGround(context, site.id, seasons, thought ? longestBreakSet + mostMore : 0);
+    const ground = await readSiteGround(context, site.id, [...years, season]);
     const compliance = ground.complianceIn(season);
     return {
       ...common,
@@ -51,11 +49,8 @@ export const readRotation = query({
       byGroup: compliance.byGroup,
       byTrouble: compliance.byTrouble,
       byPlot: byPlotOf(ground, season, compliance),
-      trend: Array.from({ length: trendSeasons }, (_, at) => thisYear + 2 - trendSeasons + at).map((year) => ({
-        year,
-        total: ground.complianceIn(year).total,
-      })),
-      whatIf: thought && whatIf(ground, season, compliance, thought),
+      trend: years.map((year) => ({ year, total: ground.complianceIn(year).total })),
+      whatIf: thought && (await whatIf(ground, season, compliance, thought)),
     };
   },
 });
@@ -69,7 +64,7 @@ export const readRotationCsv = query({
     const { site } = await siteAsked(context, input.siteId);
     if (!site) throw new NotFound();
     const season = input.season ?? Number(context.today.slice(0, 4));
-    const ground = await readSiteGround(context, site.id, { from: season, to: season });
+    const ground = await readSiteGround(context, site.id, [season]);
     const rows = byPlotOf(ground, season, ground.complianceIn(season));
     const m2 = (cm2: number) => (cm2 / 10_000).toFixed(2);
     const columns = ['season', 'plot', 'kept m2', 'short m2', 'not known m2', 'outside the rotation m2', 'bare m2'];
@@ -99,14 +94,19 @@ function byPlotOf(ground: SiteGround, season: number, { byPlot }: Compliance) {
 }
 
 /** Who would fall short, and by how much more, if a host group had another break. Nothing is changed by asking. */
-function whatIf(ground: SiteGround, season: number, now: Compliance, { group, more }: { group: string; more: number }) {
+async function whatIf(
+  ground: SiteGround,
+  season: number,
+  now: Compliance,
+  { group, more }: { group: string; more: number },
+) {
   const present = ground.settings.breakYears[group] ?? 0;
   const years = Math.max(0, present + more);
   const rules: SettingValues = {
     ...ground.settings,
     breakYears: { ...ground.settings.breakYears, [group]: years },
   };
-  const then = ground.complianceIn(season, rules);
+  const then = await ground.complianceBy(rules, season);
   const before = new Map(now.byPlot.map(({ plotId, areas }) => [plotId, areas.shortCm2]));
   const numbers = new Map(ground.plotsIn(season).map(({ id, number }) => [id, number]));
   return {

@@ -3,7 +3,6 @@ import { z } from 'zod';
 import { holdingsOfMember } from '@/lib/data/holding';
 import { letPlotIds, type PlotOnDay, polygonOf } from '@/lib/data/plot';
 import { settingsOn } from '@/lib/data/setting';
-import { areaCm2 } from '@/lib/domain/ground/footprint';
 import { canEnter, canReadCommitteePapers, canRunSociety } from '@/lib/domain/policy/standing';
 import type { Compliance } from '@/lib/domain/rotation/compliance';
 import { query, type ReadContext } from '../operation';
@@ -21,6 +20,9 @@ type ShortBed = {
   readonly areaCm2: number;
   readonly findings: readonly NamedFinding[];
 };
+
+/** How many of the beds that fall short are named: those with most ground. */
+const shortShown = 40;
 
 /** A site for a season: its plan, its compliance by crop group, and the beds that fall short, as far as the viewer may see. */
 export const readSite = query({
@@ -41,14 +43,13 @@ export const readSite = query({
     const season = asked ?? thisYear;
     if (!site)
       return { site: null, sites: [], season, thisYear, today, units: scope.units, runs: canRunSociety(scope) };
-    const first = Math.min(season, thisYear - 4);
-    const ground = await readSiteGround(context, site.id, { from: first, to: Math.max(season, thisYear + 1) });
+    const years = Array.from({ length: 6 }, (_, at) => thisYear - 4 + at);
+    const ground = await readSiteGround(context, site.id, [...years, season]);
     const plots = ground.plotsIn(season);
     const compliance = ground.complianceIn(season);
     const own = new Set(mine.flatMap((holding) => holding.plots.map(({ id }) => id)));
     const sight = sightFor(scope, settings.neighboursSee, own);
     const { short, marks } = shortBeds(ground, compliance, plots, sight);
-    const years = Array.from({ length: 6 }, (_, at) => thisYear - 4 + at);
     const trend = years.map((year) => ({ year, total: ground.complianceIn(year).total }));
     return {
       site: { id: site.id, name: site.name, northCentideg: site.northCentideg, paths: pathsOf(site.paths) },
@@ -67,7 +68,8 @@ export const readSite = query({
         marks,
       }),
       compliance: { total: compliance.total, byGroup: compliance.byGroup, byTrouble: compliance.byTrouble },
-      short,
+      short: short.slice(0, shortShown),
+      shortLeftOut: Math.max(0, short.length - shortShown),
       trend,
       mineId: [...own][0] ?? null,
       unmeasured: plots.filter(({ polygon }) => !polygon).length,
@@ -95,22 +97,18 @@ function shortBeds(
 ): { short: ShortBed[]; marks: Map<string, PlanBed['mark']> } {
   const numbers = new Map(plots.map(({ id, number }) => [id, number]));
   const marks = new Map<string, PlanBed['mark']>(compliance.short.map(({ bedId }) => [bedId, 'short']));
-  const short = compliance.short.flatMap(({ bedId, planting, judgement }): ShortBed[] => {
-    const bed = ground.bedById(bedId);
-    const sight = bed ? sightOf(bed.plotId) : 'nothing';
-    if (!bed || sight === 'nothing' || sight === 'group') return [];
+  const short = compliance.short.flatMap(({ bedId, bedName, plotId, cropKey, shortCm2, areaCm2, findings }) => {
+    const sight = sightOf(plotId);
+    if (sight === 'nothing' || sight === 'group') return [];
     return [
       {
-        plotNumber: numbers.get(bed.plotId) ?? '',
-        bedName: bed.name,
-        bedId: sight === 'all' ? bed.id : null,
-        cropName: ground.cropName(planting.cropKey),
-        shortCm2: judgement.areas.shortCm2,
-        areaCm2: areaCm2(planting.footprint),
-        findings: nameFindings(
-          judgement.findings.filter(({ code }) => code === 'short'),
-          ground.cropName,
-        ),
+        plotNumber: numbers.get(plotId) ?? '',
+        bedName,
+        bedId: sight === 'all' ? bedId : null,
+        cropName: ground.cropName(cropKey),
+        shortCm2,
+        areaCm2,
+        findings: nameFindings(findings, ground.cropName),
       },
     ];
   });
