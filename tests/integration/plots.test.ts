@@ -101,9 +101,11 @@ describe('ground that changes hands and shape', () => {
     expect(history.plantings.map(({ cropName }) => cropName)).toEqual(['Onion']);
     expect(top.footprint.yCm).toBeLessThan(600);
 
-    const { plotId } = await done(
-      joinPlots.run(secretary, once({ plotId: plotIds[0], otherId: plotIds[1], number: 'J1', from: '2026-11-20' })),
-    );
+    const join = (on: string) =>
+      joinPlots.run(secretary, once({ plotId: plotIds[0], otherId: plotIds[1], number: 'J1', from: on }));
+    // On the day of the halving the halves have not been let for a day yet.
+    expect(await refusedWith(join(from))).toEqual(['end-before-start']);
+    const { plotId } = await done(join('2026-11-20'));
     const joined = await db().plot.findUniqueOrThrow({ where: { id: plotId } });
     expect(Number(joined.areaCm2)).toBe(1_600_000);
     expect(await db().tenancy.count({ where: { plotId, holdingId: plot.holdingId, untilOn: null } })).toBe(1);

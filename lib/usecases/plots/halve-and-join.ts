@@ -183,6 +183,8 @@ async function becomes(
   const homeless = beds.find(({ footprint }) => !parts.some(({ holds }) => holds(footprint)));
   if (homeless) refuse('cut-through-bed', { field: 'at', numbers: { bed: homeless.name } });
   const tenancies = await Promise.all(old.map(({ id }) => lockTenancyOn(tx, scope, id, from)));
+  const began = tenancies.find((tenancy) => tenancy && tenancy.fromOn >= from);
+  if (began) refuse('end-before-start', { field: 'from', numbers: { from: began.fromOn } });
   // The old numbers are free from now on: retire before the new ones are written.
   for (const { id } of old) await retirePlot(tx, scope, id, from, []);
   const { siteId, frameId } = first;
