@@ -1,14 +1,7 @@
-import { hatchOf, Hatches } from './hatches';
-import {
-  boundsOf,
-  type DrawnPlot,
-  drawPlots,
-  labelOf,
-  markFits,
-  outlineOf,
-  type Placed,
-  wordOfEmptyPlot,
-} from './plan-geometry';
+import type { CSSProperties } from 'react';
+import { Hatches } from './hatches';
+import { PlotBeds } from './plan-beds';
+import { boundsOf, type DrawnPlot, drawPlots, outlineOf, type Placed, wordOfEmptyPlot } from './plan-geometry';
 
 type Props = {
   readonly name: string;
@@ -39,7 +32,8 @@ export function SitePlan({ name, season, plots, paths = [], northCentideg = 0, o
       viewBox={view}
       role="group"
       aria-label={`${name}, season ${season}: plan of ${placed.length} plots to scale`}
-      style={only ? { maxHeight: '34rem' } : undefined}
+      // What every line and letter is measured by: the style sheet says how many of it each is.
+      style={{ '--unit': unit, ...(only ? { maxHeight: '34rem' } : {}) } as CSSProperties}
     >
       <Hatches size={unit} />
       {only ? null : paths.map((path) => <Path key={JSON.stringify(path[0])} points={path} unit={unit} />)}
@@ -74,139 +68,20 @@ function PlotDrawing({ plot, unit }: { plot: Placed; unit: number }) {
   return (
     <g data-mine={plot.mine || undefined}>
       <polygon
+        className={plot.polygon ? 'plot' : 'plot unmeasured'}
         points={outline.map(({ xCm, yCm }) => `${xCm},${yCm}`).join(' ')}
-        fill="var(--sheet)"
-        stroke={plot.mine ? 'var(--rust)' : 'var(--ink)'}
-        strokeWidth={plot.mine ? unit / 4 : unit / 9}
-        {...(plot.polygon ? {} : { strokeDasharray: `${unit * 0.7} ${unit * 0.5}` })}
       />
-      {plot.beds.map((bed) => (
-        <BedDrawing key={bed.id} bed={bed} plot={plot} unit={unit} />
-      ))}
+      <PlotBeds plot={plot} unit={unit} />
       {plot.beds.length === 0 ? (
-        <text
-          x={plot.middle.xCm}
-          y={plot.middle.yCm}
-          fontSize={unit * 1.1}
-          textAnchor="middle"
-          style={{ fill: 'var(--ink-soft)' }}
-        >
+        <text className="empty-plot" x={plot.middle.xCm} y={plot.middle.yCm}>
           {wordOfEmptyPlot(plot, unit * 1.1)}
         </text>
       ) : null}
-      <rect x={labelX} y={labelY} width={wide} height={unit * 1.5} fill={plot.mine ? 'var(--rust)' : 'var(--ink)'} />
-      <text
-        x={labelX + wide / 2}
-        y={labelY + unit * 1.13}
-        fontSize={unit * 1.1}
-        textAnchor="middle"
-        fontWeight="700"
-        style={{ fill: 'var(--paper)' }}
-      >
+      <rect className="tag" x={labelX} y={labelY} width={wide} height={unit * 1.5} />
+      <text className="number" x={labelX + wide / 2} y={labelY + unit * 1.13}>
         {plot.number}
       </text>
     </g>
-  );
-}
-
-function BedDrawing({ bed, plot, unit }: { bed: Placed['beds'][number]; plot: Placed; unit: number }) {
-  const { xCm, yCm, widthCm, lengthCm } = bed.footprint;
-  const marked = bed.mark !== null;
-  const words =
-    bed.plantings
-      .map(({ cropName }) => cropName)
-      .filter(Boolean)
-      .join(', ') || 'nothing recorded';
-  const drawing = (
-    <g transform={plot.transform}>
-      <rect
-        x={xCm}
-        y={yCm}
-        width={widthCm}
-        height={lengthCm}
-        fill="var(--paper)"
-        stroke="var(--ink)"
-        strokeWidth={unit / 14}
-      />
-      {bed.plantings.map((planting) => (
-        <PlantingDrawing key={planting.id} planting={planting} unit={unit} upright={-plot.turnDeg} />
-      ))}
-      {marked ? (
-        <rect
-          x={xCm}
-          y={yCm}
-          width={widthCm}
-          height={lengthCm}
-          fill="none"
-          stroke="var(--rust)"
-          strokeWidth={unit / 3.5}
-          {...(bed.mark === 'turn due' ? { strokeDasharray: `${unit * 0.9} ${unit * 0.3}` } : {})}
-        />
-      ) : null}
-      {bed.mark && markFits(bed, bed.mark, unit) ? (
-        <text
-          x={xCm + unit * 0.3}
-          y={yCm + unit * 0.9}
-          fontSize={unit * 0.75}
-          fontWeight="700"
-          style={{ fill: 'var(--rust)', paintOrder: 'stroke', stroke: 'var(--sheet)', strokeWidth: unit * 0.35 }}
-        >
-          {bed.mark}
-        </text>
-      ) : null}
-    </g>
-  );
-  if (!bed.href) return drawing;
-  return (
-    <a href={bed.href} aria-label={`Plot ${plot.number}, bed ${bed.name}: ${words}${marked ? `, ${bed.mark}` : ''}`}>
-      {drawing}
-    </a>
-  );
-}
-
-function PlantingDrawing({
-  planting,
-  unit,
-  upright,
-}: {
-  planting: Placed['beds'][number]['plantings'][number];
-  unit: number;
-  upright: number;
-}) {
-  const { xCm, yCm, widthCm, lengthCm } = planting.footprint;
-  const [midX, midY] = [xCm + widthCm / 2, yCm + lengthCm / 2];
-  const label = planting.cropName ? labelOf(planting.cropName, planting.footprint, unit * 0.95) : null;
-  const turn = label?.down ? 90 : Math.abs(upright) > 90 ? 180 : 0;
-  return (
-    <>
-      <rect
-        x={xCm}
-        y={yCm}
-        width={widthCm}
-        height={lengthCm}
-        fill={hatchOf(planting.cropGroup)}
-        stroke="var(--ink)"
-        strokeWidth={unit / 14}
-      />
-      {label ? (
-        <text
-          x={midX}
-          y={midY}
-          dy={label.letterCm * 0.35}
-          fontSize={label.letterCm}
-          textAnchor="middle"
-          transform={turn ? `rotate(${turn} ${midX} ${midY})` : undefined}
-          style={{
-            paintOrder: 'stroke',
-            stroke: 'var(--sheet)',
-            strokeWidth: label.letterCm * 0.45,
-            strokeLinejoin: 'round',
-          }}
-        >
-          {label.word}
-        </text>
-      ) : null}
-    </>
   );
 }
 

@@ -32,7 +32,7 @@ export default async function SitePage({ params, searchParams }: Props) {
         </Empty>
       </>
     );
-  const { site, season, thisYear, plan, compliance, short, trend, units, unmeasured, runs } = read;
+  const { site, season, thisYear, plan, compliance, short, shortLeftOut, trend, units, unmeasured, runs } = read;
   return (
     <>
       <PageHead
@@ -106,6 +106,11 @@ export default async function SitePage({ params, searchParams }: Props) {
             ],
           }))}
         />
+        {shortLeftOut ? (
+          <p className="sheet-body soft">
+            These {short.length} have most ground that falls short; {shortLeftOut} more are marked on the plan.
+          </p>
+        ) : null}
       </Sheet>
     </>
   );
