@@ -40,6 +40,41 @@ test('a holder plans the coming years: wishes that clash, one given up, printed,
   await expect(page.getByText(/entries stand on the board now/)).toBeVisible();
 });
 
+test.describe('with script off', () => {
+  test.use({ javaScriptEnabled: false });
+
+  test('a course is asked for, looked at again until it is there, and put on the board', async ({ page }) => {
+    test.setTimeout(180_000);
+    await signIn(page, 'member');
+    await page.goto('/withy-reach/ground/course');
+    await page.getByLabel('How many').selectOption('2');
+    await page.getByRole('button', { name: 'Work it out' }).click();
+    await page.waitForURL(/course\/[0-9a-f-]{36}$/);
+    const done = page.getByRole('heading', { name: 'How good it is' });
+    await expect(async () => {
+      const again = page.getByRole('link', { name: 'Look again' });
+      if (await again.isVisible()) await again.click();
+      await expect(done).toBeVisible({ timeout: 1000 });
+    }).toPass({ timeout: 120_000 });
+    await page.getByRole('button', { name: 'Put it on the board' }).click();
+    await expect(page.getByText(/(entries stand|entry stands) on the board now/)).toBeVisible();
+  });
+
+  test('one that is being worked out is cancelled, and what was asked is kept', async ({ page }) => {
+    await signIn(page, 'secretary');
+    await page.goto('/withy-reach/ground/course');
+    // Long enough to be caught at it.
+    await page.getByLabel('How many').selectOption('6');
+    await page.getByLabel('Even out the turns for manure').check();
+    await page.getByRole('button', { name: 'Work it out' }).click();
+    await page.getByRole('button', { name: 'Cancel it' }).click();
+    await expect(page.getByText('It was cancelled.')).toBeVisible();
+    await page.getByRole('link', { name: 'Ask again' }).click();
+    await expect(page.getByLabel('How many')).toHaveValue('6');
+    await expect(page.getByLabel('Even out the turns for manure')).toBeChecked();
+  });
+});
+
 test('moving one on needs no wishes', async ({ page }) => {
   await signIn(page, 'chair');
   await page.goto('/withy-reach/ground/course');
