@@ -1,3 +1,5 @@
+import { wholeFrom } from '../quantity/checked';
+
 /** Ground that asks for manure: due in full, or without any record of manuring. */
 export type NeedyGround = { readonly id: string; readonly dueCm2: number; readonly unloggedCm2: number };
 
@@ -70,9 +72,4 @@ export function cultivableCm2(areaCm2: number, sharePercent: number): number {
   wholeFrom(1, sharePercent);
   if (sharePercent > 100) throw new RangeError('a share is at most 100 percent');
   return Math.floor((areaCm2 * sharePercent) / 100);
-}
-
-function wholeFrom(least: number, value: number): void {
-  if (!Number.isSafeInteger(value) || value < least)
-    throw new RangeError(`a whole number from ${least} is wanted: ${value}`);
 }

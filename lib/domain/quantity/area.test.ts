@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
-import { areaOfQuarterRodsCm2, formatArea, formatRods, percent, readArea } from './area';
+import { areaOfQuarterRodsCm2, formatArea, formatRods, percent, quarterRodsOfCm2, readArea } from './area';
 
 test('rods are printed by the quarter', () => {
   expect([1, 2, 3, 4, 5, 6, 40, 42].map(formatRods)).toEqual([
@@ -30,6 +30,17 @@ test.each([0, -4, 1.5, Number.NaN, Number.POSITIVE_INFINITY])('%s quarter rods a
   expect(() => formatRods(quarterRods)).toThrow(RangeError);
 });
 
+test('quarter rods, there and back', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 1_000_000 }), (quarterRods) => {
+      expect(quarterRodsOfCm2(areaOfQuarterRodsCm2(quarterRods))).toBe(quarterRods);
+    }),
+  );
+  expect([0, 31_616, 31_617, 2_500_000].map(quarterRodsOfCm2)).toEqual([0, 0, 1, 40]);
+  for (const areaCm2 of [-1, Number.NaN, Number.POSITIVE_INFINITY])
+    expect(() => quarterRodsOfCm2(areaCm2)).toThrow(RangeError);
+});
+
 test('areas to a tenth below a hundred, whole above', () => {
   expect(formatArea(12_345, 'metric')).toBe('1.2 m²');
   expect(formatArea(1_234_500, 'metric')).toBe('123 m²');
@@ -56,6 +67,12 @@ describe('an area as it is typed', () => {
     ['12,5 m²', 'imperial', 125_000],
     ['120', 'imperial', 111_484],
     ['120 sq ft', 'metric', 111_484],
+    ['1 sq yd', 'metric', 8361],
+    ['30.25 sq yds', 'imperial', 252_929],
+    ['1 rod', 'metric', 252_929],
+    ['10 poles', 'imperial', 2_529_285],
+    ['2.5 perches', 'metric', 632_321],
+    ['3 rod ft', 'metric', null],
     ['0', 'metric', 0],
     ['-1', 'metric', null],
     ['1e3', 'metric', null],
