@@ -1,12 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { type Material, materialOf } from '@/lib/domain/catalogue/materials';
-import { settings } from '@/lib/domain/catalogue/settings';
 import { needOf } from '@/lib/domain/need/need-of';
 import { loadsIn } from '@/lib/domain/quantity/load';
-import { mostDressingGPerM2, nitrogenMgPerM2 } from '@/lib/domain/quantity/nitrogen';
 
 const material = (key: string): Material => materialOf(key) ?? expect.fail(key);
-const nitrogen = (key: string): number => material(key).nitrogenGPerT ?? expect.fail(key);
 const barrowKg = (densityGPerL: number) =>
   needOf([], { rateGPerM2: 5000, barrowLitres: 85, densityGPerL, intervalYears: 3 }).barrowLoadG / 1000;
 
@@ -38,24 +35,4 @@ describe('barrow-loads', () => {
   // RHS, Double digging (width of a trench); a construction-estimating text (swell).
   test('1.950 m³ of loose soil is 22 full barrows and part of another', () =>
     expect(loadsIn({ thousandths: 1950, unit: 'm3' }, 85, 1300)).toBe(22));
-});
-
-describe('the nitrogen ceiling', () => {
-  // Contents: AHDB, Nutrient Management Guide (RB209), Section 2, total nitrogen: cattle 6.0 kg/t, horse 5.0 kg/t.
-  // Limit: 250 kg in any twelve months on any hectare, Nitrate Pollution Prevention Regulations 2015, SI 2015/668, reg. 8(1).
-  test('cattle manure reaches 250 kg/ha at 41.67 t/ha, 4.167 kg/m²', () => {
-    expect(nitrogen('cattle-manure')).toBe(6000);
-    expect(mostDressingGPerM2(nitrogen('cattle-manure'), 250)).toBe(4166);
-  });
-  test('horse manure reaches it at 50 t/ha, exactly 5 kg/m²', () => {
-    expect(nitrogen('horse-manure')).toBe(5000);
-    expect(mostDressingGPerM2(nitrogen('horse-manure'), 250)).toBe(5000);
-  });
-  // Dressing of 5 kg/m²: Thrive, Feeding your soil. The default rate therefore keeps within the ceiling with horse manure.
-  test('the default dressing of horse manure brings 250 kg/ha and no more', () => {
-    expect(nitrogenMgPerM2(Number(settings.manureRateGPerM2.value), nitrogen('horse-manure'))).toBe(25_000);
-  });
-  // Royal Horticultural Society, Alternatives to fertiliser: 10 kg/m² for hungry crops.
-  test('10 kg/m² of cattle manure brings 60 g/m², 600 kg/ha', () =>
-    expect(nitrogenMgPerM2(10_000, nitrogen('cattle-manure'))).toBe(60_000));
 });

@@ -1,4 +1,4 @@
-import { addDays as shift, differenceInCalendarDays, isValid, parseISO } from 'date-fns';
+import { addDays as shift, addMonths as shiftMonths, differenceInCalendarDays, isValid, parseISO } from 'date-fns';
 
 /** A calendar day written `YYYY-MM-DD`, without time or zone. */
 export type CalendarDate = string & { readonly __brand: 'CalendarDate' };
@@ -45,6 +45,31 @@ export function addDays(day: CalendarDate, days: number): CalendarDate {
 }
 
 /**
+ * The same day of the month a number of months later; where that month is shorter, its last day.
+ *
+ * @throws RangeError on a fraction, or past the years 1900 to 2199
+ * @example addMonths('2026-08-31', 6) → '2027-02-28'
+ */
+export function addMonths(day: CalendarDate, months: number): CalendarDate {
+  if (!Number.isSafeInteger(months)) throw new RangeError(`not a whole number of months: ${months}`);
+  const moved = shiftMonths(parseISO(day), months);
+  return makeDate(moved.getFullYear(), moved.getMonth() + 1, moved.getDate());
+}
+
+/**
+ * Whether a day falls within so many years that begin with another: up to the eve of the same day of the year.
+ *
+ * Method: 29 February counts as a day of every year here, so that a year begun on it ends with 28 February.
+ *
+ * @param years  whole number ≥ 0
+ * @example withinYears('2026-03-01', '2027-02-28', 1) → true; '2027-03-01' → false
+ */
+export function withinYears(from: CalendarDate, day: CalendarDate, years: number): boolean {
+  if (!Number.isSafeInteger(years) || years < 0) throw new RangeError(`whole years from 0: ${years}`);
+  return day >= from && day < `${yearOf(from) + years}${from.slice(4)}`;
+}
+
+/**
  * Days from one day to another; negative when the second is earlier.
  *
  * @example daysBetween('2026-11-01', '2026-12-01') → 30
@@ -56,6 +81,11 @@ export function daysBetween(from: CalendarDate, to: CalendarDate): number {
 /** The calendar year of a day. */
 export function yearOf(day: CalendarDate): number {
   return Number(day.slice(0, 4));
+}
+
+/** The month of a day, 1 to 12. */
+export function monthOf(day: CalendarDate): number {
+  return Number(day.slice(5, 7));
 }
 
 function pad(value: number, width: number): string {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { addDays, calendarDate, daysBetween, isCalendarDate, makeDate } from './calendar-date';
+import { addDays, addMonths, calendarDate, daysBetween, isCalendarDate, makeDate, withinYears } from './calendar-date';
 import { seasonsOf } from './season-of';
 
 const day = calendarDate;
@@ -15,6 +15,34 @@ describe('calendar days', () => {
     expect(daysBetween(day('2026-12-31'), day('2027-01-01'))).toBe(1);
     expect(makeDate(2026, 5, 1)).toBe('2026-05-01');
     expect(() => addDays(day('2026-01-01'), 0.5)).toThrow(RangeError);
+  });
+});
+
+describe('months and years', () => {
+  it('end with the month where it is shorter', () => {
+    expect(addMonths(day('2026-08-31'), 6)).toBe('2027-02-28');
+    expect(addMonths(day('2023-08-31'), 6)).toBe('2024-02-29');
+    expect(addMonths(day('2026-11-15'), 3)).toBe('2027-02-15');
+    expect(addMonths(day('2026-03-31'), -1)).toBe('2026-02-28');
+    expect(() => addMonths(day('2026-01-01'), 0.5)).toThrow(RangeError);
+  });
+
+  it.each([
+    ['2026-03-01', '2026-03-01', true],
+    ['2026-03-01', '2027-02-28', true],
+    ['2026-03-01', '2027-03-01', false],
+    ['2026-03-01', '2026-02-28', false],
+    ['2027-03-01', '2028-02-29', true],
+    ['2024-02-29', '2025-02-28', true],
+    ['2024-02-29', '2025-03-01', false],
+    ['2023-02-28', '2024-02-28', false],
+  ])('a year from %s: %s in it, %s', (from, on, within) => expect(withinYears(day(from), day(on), 1)).toBe(within));
+
+  it('several years, none, and what are no years', () => {
+    expect(withinYears(day('2026-03-01'), day('2029-02-28'), 3)).toBe(true);
+    expect(withinYears(day('2026-03-01'), day('2029-03-01'), 3)).toBe(false);
+    expect(withinYears(day('2026-03-01'), day('2026-03-01'), 0)).toBe(false);
+    expect(() => withinYears(day('2026-03-01'), day('2026-03-01'), 1.5)).toThrow(RangeError);
   });
 });
 
