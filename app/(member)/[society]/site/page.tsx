@@ -8,6 +8,7 @@ import { PlanViewer } from '@/app/_ui/plan-viewer';
 import { SeasonSwitch } from '@/app/_ui/season-switch';
 import { Empty, PageHead, Sheet } from '@/app/_ui/sheet';
 import { SitePlan } from '@/app/_ui/site-plan';
+import { SiteSwitch } from '@/app/_ui/site-switch';
 import { Table } from '@/app/_ui/table';
 import { readSite } from '@/lib/usecases/site/read-site';
 
@@ -32,14 +33,15 @@ export default async function SitePage({ params, searchParams }: Props) {
         </Empty>
       </>
     );
-  const { site, season, thisYear, plan, compliance, short, shortLeftOut, trend, units, unmeasured, runs } = read;
+  const { site, sites, season, thisYear, plan, compliance, short, shortLeftOut, trend, units, unmeasured, runs } = read;
   return (
     <>
       <PageHead
         title={`${site.name}, what stands where`}
         lead={`${plan.length} plots${unmeasured ? `, ${unmeasured} of them not measured and drawn dashed` : ''}. Tap one of your beds for its history.`}
       >
-        <Link className="button" href={`/${society}/site/print?season=${season}`}>
+        <SiteSwitch sites={sites} siteId={site.id} query={{ season: String(season) }} />
+        <Link className="button" href={`/${society}/site/print?season=${season}&site=${site.id}`}>
           To print
         </Link>
       </PageHead>
@@ -48,7 +50,12 @@ export default async function SitePage({ params, searchParams }: Props) {
         flush
         wide
         aside={
-          <SeasonSwitch seasons={[3, 2, 1, 0, -1].map((back) => thisYear - back)} season={season} thisYear={thisYear} />
+          <SeasonSwitch
+            seasons={[3, 2, 1, 0, -1].map((back) => thisYear - back)}
+            season={season}
+            thisYear={thisYear}
+            query={sites.length > 1 ? { site: site.id } : {}}
+          />
         }
       >
         {plan.length === 0 ? (

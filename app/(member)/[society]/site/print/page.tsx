@@ -9,12 +9,12 @@ import { readSite } from '@/lib/usecases/site/read-site';
 
 export const metadata: Metadata = { title: 'The plan to print' };
 
-type Props = { params: Promise<{ society: string }>; searchParams: Promise<{ season?: string }> };
+type Props = { params: Promise<{ society: string }>; searchParams: Promise<{ season?: string; site?: string }> };
 
 export default async function PrintPage({ params, searchParams }: Props) {
   const { society } = await params;
-  const { season: asked } = await searchParams;
-  const read = await ask(readSite, society, { season: asked ?? null });
+  const { season: asked, site: siteId } = await searchParams;
+  const read = await ask(readSite, society, { season: asked ?? null, siteId: siteId ?? null });
   if (!read.site) return <Empty>There is no site to print yet.</Empty>;
   const { site, season, thisYear, plan, compliance, units } = read;
   return (

@@ -1,25 +1,26 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
-import { ComplianceBar, ComplianceByGroup, ComplianceByPlot, ComplianceTable, Trend } from '@/app/_ui/compliance';
+import { ComplianceBar, ComplianceTable } from '@/app/_ui/compliance';
 import { SelectField } from '@/app/_ui/field';
 import { SeasonSwitch } from '@/app/_ui/season-switch';
 import { Empty, PageHead, Sheet } from '@/app/_ui/sheet';
+import { SiteSwitch } from '@/app/_ui/site-switch';
 import { Table } from '@/app/_ui/table';
 import { hostGroups } from '@/lib/domain/catalogue/host-groups';
-import { troubleName } from '@/lib/domain/catalogue/troubles';
 import { formatArea } from '@/lib/domain/quantity/area';
 import { readRotation } from '@/lib/usecases/site/read-rotation';
+import { HowItHolds } from './_parts/how-it-holds';
 
 export const metadata: Metadata = { title: 'How the rotation holds' };
 
-type Search = { season?: string; group?: string; more?: string };
+type Search = { season?: string; site?: string; group?: string; more?: string };
 type Props = { params: Promise<{ society: string }>; searchParams: Promise<Search> };
 
 export default async function RotationPage({ params, searchParams }: Props) {
   const { society } = await params;
   const search = await searchParams;
-  const read = await ask(readRotation, society, search);
+  const read = await ask(readRotation, society, { ...search, siteId: search.site ?? null });
   if (!read.site)
     return (
       <>
@@ -27,14 +28,16 @@ export default async function RotationPage({ params, searchParams }: Props) {
         <Empty>There is no site yet. Add it, and its plots, first.</Empty>
       </>
     );
-  const { site, season, thisYear, units, total, byGroup, byTrouble, byPlot, trend, whatIf } = read;
+  const { site, sites, season, thisYear, units, total, whatIf } = read;
+  const place = `season=${season}&site=${site.id}`;
   return (
     <>
       <PageHead title="How the rotation holds" lead={`${site.name}, by season, group, trouble and plot; no names.`}>
-        <Link className="button" href={`/${society}/office/rotation/print?season=${season}`}>
+        <SiteSwitch sites={sites} siteId={site.id} query={{ season: String(season) }} />
+        <Link className="button" href={`/${society}/office/rotation/print?${place}`}>
           Report to print
         </Link>
-        <a className="button" href={`/api/rotation/${society}?season=${season}`}>
+        <a className="button" href={`/api/rotation/${society}?season=${season}&siteId=${site.id}`}>
           By plot, as CSV
         </a>
       </PageHead>
@@ -42,7 +45,12 @@ export default async function RotationPage({ params, searchParams }: Props) {
         title={`Season ${season}${season > thisYear ? ', as planned' : ''}`}
         wide
         aside={
-          <SeasonSwitch seasons={[3, 2, 1, 0, -1].map((back) => thisYear - back)} season={season} thisYear={thisYear} />
+          <SeasonSwitch
+            seasons={[3, 2, 1, 0, -1].map((back) => thisYear - back)}
+            season={season}
+            thisYear={thisYear}
+            query={sites.length > 1 ? { site: site.id } : {}}
+          />
         }
       >
         <ComplianceBar areas={total} />
@@ -51,6 +59,7 @@ export default async function RotationPage({ params, searchParams }: Props) {
       <Sheet title="What if a kin had to wait longer, or less?">
         <form method="get" className="form">
           <input type="hidden" name="season" value={season} />
+          <input type="hidden" name="site" value={site.id} />
           <div className="row">
             <SelectField
               name="group"
@@ -97,26 +106,7 @@ export default async function RotationPage({ params, searchParams }: Props) {
           </div>
         ) : null}
       </Sheet>
-      <Sheet title="By crop group" flush>
-        {byGroup.length ? <ComplianceByGroup groups={byGroup} units={units} /> : <Empty>Nothing is recorded.</Empty>}
-      </Sheet>
-      <Sheet title="Short for a trouble found" flush>
-        {byTrouble.length ? null : <Empty>No host stands on ground where its trouble was found.</Empty>}
-        <Table
-          caption="Ground short because a trouble was found there"
-          columns={[{ head: 'trouble' }, { head: 'short', number: true }]}
-          rows={byTrouble.map(({ troubleKey, shortCm2 }) => ({
-            key: troubleKey,
-            cells: [troubleName(troubleKey), formatArea(shortCm2, units)],
-          }))}
-        />
-      </Sheet>
-      <Sheet title="Season by season" flush>
-        <Trend seasons={trend} thisYear={thisYear} />
-      </Sheet>
-      <Sheet title="By plot" flush wide>
-        <ComplianceByPlot plots={byPlot} units={units} />
-      </Sheet>
+      <HowItHolds read={read} />
     </>
   );
 }

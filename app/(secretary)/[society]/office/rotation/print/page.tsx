@@ -1,20 +1,22 @@
 import type { Metadata } from 'next';
 import { ask } from '@/app/_server/caller';
-import { ComplianceByGroup, ComplianceByPlot, ComplianceTable, Trend } from '@/app/_ui/compliance';
+import { ComplianceTable } from '@/app/_ui/compliance';
 import { dayWords } from '@/app/_ui/delivery-words';
 import { PrintButton } from '@/app/_ui/print-button';
 import { Empty, PageHead, Sheet } from '@/app/_ui/sheet';
 import { readRotation } from '@/lib/usecases/site/read-rotation';
+import { HowItHolds } from '../_parts/how-it-holds';
 
 export const metadata: Metadata = { title: 'Rotation report' };
 
-type Props = { params: Promise<{ society: string }>; searchParams: Promise<{ season?: string }> };
+type Props = { params: Promise<{ society: string }>; searchParams: Promise<{ season?: string; site?: string }> };
 
 export default async function RotationReportPage({ params, searchParams }: Props) {
   const { society } = await params;
-  const read = await ask(readRotation, society, await searchParams);
+  const { season: asked, site: siteId } = await searchParams;
+  const read = await ask(readRotation, society, { season: asked ?? null, siteId: siteId ?? null });
   if (!read.site) return <Empty>There is no site to report on yet.</Empty>;
-  const { societyName, site, season, thisYear, today, units, total, byGroup, byPlot, trend } = read;
+  const { societyName, site, season, thisYear, today, units, total } = read;
   return (
     <>
       <PageHead
@@ -27,15 +29,7 @@ export default async function RotationReportPage({ params, searchParams }: Props
       <Sheet title="The whole site" flush>
         <ComplianceTable areas={total} units={units} />
       </Sheet>
-      <Sheet title="By crop group" flush>
-        <ComplianceByGroup groups={byGroup} units={units} />
-      </Sheet>
-      <Sheet title="Season by season" flush>
-        <Trend seasons={trend} thisYear={thisYear} />
-      </Sheet>
-      <Sheet title="By plot" flush wide>
-        <ComplianceByPlot plots={byPlot} units={units} />
-      </Sheet>
+      <HowItHolds read={read} />
     </>
   );
 }
