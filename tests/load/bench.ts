@@ -7,20 +7,24 @@ import { startThrowawayPostgres } from '../../scripts/test/throwaway-postgres.mj
 import { loadDatabase } from './bench-database';
 import { measureBooking } from './booking';
 import { measureCompliance, measureHistory } from './compliance';
+import { measureFairness } from './fairness';
 import { hangUp } from './http';
 import { measureLargeSite } from './large-site';
 import { measureMemory } from './memory';
 import { measurePages } from './pages';
 import { startRecorder } from './queries';
+import { measurePlacing } from './placing';
 import { measurePlanner, measurePlannerBeside } from './planner';
 import { measureScripts } from './scripts-sent';
 import { measureShareOut } from './share-out';
 import { measureSocieties } from './societies';
 import { measureStartUp } from './start-up';
 import { type Section, section } from './table';
+import { measureTrench } from './trench';
 import { visitorsOf } from './visitors';
 
-// All of it writes the report; some of it by name, or all of it --quick, is only shown.
+// All of it writes the report; some of it by name, or all of it --quick, is only shown. But fairness, which comes out the same
+// on every machine, is written by name too.
 const names = process.argv.slice(2).filter((one) => one !== '--quick');
 const isQuick = process.argv.includes('--quick');
 const [seconds, requests] = isQuick ? [0.5, 1000] : [3, 10_000];
@@ -52,8 +56,11 @@ async function measure(): Promise<string> {
   };
   const parts: Record<string, () => Section | Promise<Section>> = {
     'share-out': measureShareOut,
+    fairness: () => measureFairness(isQuick ? 2 : 20, !isQuick),
+    placing: measurePlacing,
     compliance: measureCompliance,
     history: measureHistory,
+    trench: measureTrench,
     planner: () => measurePlanner(isQuick ? 5 : 50),
     beside: () => measurePlannerBeside(databaseUrl, mates, seconds),
     booking: () => recorded((recorder) => measureBooking({ databaseUrl, recorder, visitors: mates, seconds })),
@@ -77,7 +84,7 @@ try {
   const day = new Date().toISOString().slice(0, 10);
   const report = `# Measurements
 
-Written by \`npm run bench\` on ${day}, Node ${process.versions.node}, ${os.cpus().length} cores. What is compared was run turn by turn in the same run: read the ratios, not the milliseconds. In the first two tables the middle of seven runs.
+Written by \`npm run bench\` on ${day}, Node ${process.versions.node}, ${os.cpus().length} cores. What is compared was run turn by turn in the same run: read the ratios, not the milliseconds. In the tables beside a plain sort the middle of seven runs.
 
 ${await measure()}`;
   if (names.length === 0 && !isQuick) fs.writeFileSync('docs/measurements.md', report);

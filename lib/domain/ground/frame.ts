@@ -1,4 +1,4 @@
-import type { Point } from './polygon';
+import type { Point } from './segment';
 
 /**
  * A plot's own axes on the site drawing: where they begin [cm east, cm down the page], and how far the first axis is

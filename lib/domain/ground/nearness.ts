@@ -1,5 +1,6 @@
 import { type Frame, toSite } from './frame';
-import type { Point, Polygon } from './polygon';
+import { type Polygon, sides } from './polygon';
+import { distanceToSegment, type Point } from './segment';
 
 /** Ground with its place on the site; null where nobody has measured it. */
 export type PlacedGround = { readonly frame: Frame | null; readonly polygon: Polygon | null };
@@ -20,20 +21,11 @@ export function distanceCm(a: PlacedGround, b: PlacedGround): number | null {
   return Math.min(...reach(one, other), ...reach(other, one));
 }
 
-function cornersOnSite({ frame, polygon }: PlacedGround): Point[] | null {
+/** A plot's corners where they lie on the site [cm, not rounded]; null where nobody has measured it. */
+export function cornersOnSite({ frame, polygon }: PlacedGround): Point[] | null {
   return frame && polygon ? polygon.map((point) => toSite(frame, point)) : null;
 }
 
-function reach(corners: readonly Point[], sides: readonly Point[]): number[] {
-  return corners.flatMap((corner) =>
-    sides.map((from, at) => toSide(corner, from, sides[(at + 1) % sides.length] ?? from)),
-  );
-}
-
-function toSide(point: Point, from: Point, to: Point): number {
-  const [dx, dy] = [to.xCm - from.xCm, to.yCm - from.yCm];
-  const length = dx * dx + dy * dy;
-  const along = length === 0 ? 0 : ((point.xCm - from.xCm) * dx + (point.yCm - from.yCm) * dy) / length;
-  const at = Math.max(0, Math.min(1, along));
-  return Math.hypot(point.xCm - from.xCm - at * dx, point.yCm - from.yCm - at * dy);
+function reach(corners: readonly Point[], other: Polygon): number[] {
+  return corners.flatMap((corner) => sides(other).map(([from, to]) => distanceToSegment(from, to, corner)));
 }

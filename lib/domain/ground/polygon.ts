@@ -1,6 +1,7 @@
 import type { Footprint } from './footprint';
+import { cross, distanceToSegment, meet, onSegment, type Point, side } from './segment';
 
-export type Point = { readonly xCm: number; readonly yCm: number };
+export type { Point };
 
 /** The corners of a plot in order, once round, in whole centimetres of its frame. */
 export type Polygon = readonly Point[];
@@ -113,7 +114,8 @@ export function cornersOf({ xCm, yCm, widthCm, lengthCm }: Footprint): Point[] {
   ];
 }
 
-function sides(polygon: Polygon): [Point, Point][] {
+/** The sides of a polygon, once round. */
+export function sides(polygon: Polygon): [Point, Point][] {
   return polygon.flatMap((point, at) => {
     const next = polygon[(at + 1) % polygon.length];
     return next ? [[point, next] as [Point, Point]] : [];
@@ -144,31 +146,14 @@ function same(a: Point, b: Point | undefined): boolean {
   return a.xCm === b?.xCm && a.yCm === b.yCm;
 }
 
-// Twice the signed area of the triangle a, b, p: which side of the line a–b the point lies on.
-function side(a: Point, b: Point, p: Point): number {
-  return Math.sign((b.xCm - a.xCm) * (p.yCm - a.yCm) - (b.yCm - a.yCm) * (p.xCm - a.xCm));
-}
-
-function onSegment(a: Point, b: Point, p: Point): boolean {
-  return side(a, b, p) === 0 && between(p.xCm, a.xCm, b.xCm) && between(p.yCm, a.yCm, b.yCm);
-}
-
-function between(value: number, one: number, other: number): boolean {
-  return value >= Math.min(one, other) && value <= Math.max(one, other);
-}
-
-function meet(a: Point, b: Point, c: Point, d: Point): boolean {
-  if (side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0) return true;
-  return onSegment(a, b, c) || onSegment(a, b, d) || onSegment(c, d, a) || onSegment(c, d, b);
-}
-
 // Neighbouring sides share a corner; they must not run back over each other.
 function foldsBack(a: Point, b: Point, c: Point, d: Point): boolean {
   const [corner, before, after] = same(b, c) ? [b, a, d] : [a, b, c];
   return onSegment(corner, before, after) || onSegment(corner, after, before);
 }
 
-function holds(polygon: Polygon, point: Point): boolean {
+/** Whether a point lies in a polygon or on its boundary. */
+export function holds(polygon: Polygon, point: Point): boolean {
   const all = sides(polygon);
   if (all.some(([a, b]) => onSegment(a, b, point))) return true;
   return all.filter(([a, b]) => a.yCm > point.yCm !== b.yCm > point.yCm && leftOf(point, a, b)).length % 2 === 1;
@@ -248,19 +233,13 @@ function straightened(polygon: Polygon): Polygon {
 export function polygonsOverlap(a: Polygon, b: Polygon, nearCm: number): boolean {
   const deep = (inner: Polygon, outer: Polygon) =>
     within(inner).some(
-      (point) => holds(outer, point) && sides(outer).every(([c, d]) => distanceTo(c, d, point) > nearCm),
+      (point) => holds(outer, point) && sides(outer).every(([c, d]) => distanceToSegment(c, d, point) > nearCm),
     );
   if (deep(a, b) || deep(b, a)) return true;
   const shallow = (from: Point, to: Point, other: Polygon) =>
-    [from, to].some((point) => sides(other).some(([c, d]) => distanceTo(c, d, point) <= nearCm));
+    [from, to].some((point) => sides(other).some(([c, d]) => distanceToSegment(c, d, point) <= nearCm));
   return sides(a).some(([p, q]) =>
-    sides(b).some(
-      ([r, s]) =>
-        side(p, q, r) * side(p, q, s) < 0 &&
-        side(r, s, p) * side(r, s, q) < 0 &&
-        !shallow(p, q, b) &&
-        !shallow(r, s, a),
-    ),
+    sides(b).some(([r, s]) => cross(p, q, r, s) && !shallow(p, q, b) && !shallow(r, s, a)),
   );
 }
 
@@ -271,13 +250,8 @@ function within(polygon: Polygon): Point[] {
   return [...polygon, centre, ...halfway];
 }
 
-function middle(polygon: Polygon): Point {
+/** The middle of a polygon's corners, on the whole centimetre. */
+export function middle(polygon: Polygon): Point {
   const mean = (axis: Axis) => Math.round(polygon.reduce((sum, point) => sum + along(point, axis), 0) / polygon.length);
   return { xCm: mean('x'), yCm: mean('y') };
-}
-
-function distanceTo(a: Point, b: Point, p: Point): number {
-  const [dx, dy] = [b.xCm - a.xCm, b.yCm - a.yCm];
-  const share = Math.max(0, Math.min(1, ((p.xCm - a.xCm) * dx + (p.yCm - a.yCm) * dy) / (dx * dx + dy * dy || 1)));
-  return Math.hypot(p.xCm - a.xCm - share * dx, p.yCm - a.yCm - share * dy);
 }
