@@ -1,12 +1,6 @@
 import { expect, test } from 'vitest';
 import { shareOut } from '@/lib/domain/sharing/share-out';
-
-// Mathematical Excursions, 4th ed., section 4.1: populations of the census of 1790 by state, as used there for 105 seats;
-// the total of 3,615,922 and the divisor of 34,437.35 that it prints follow from them.
-const census1790 = [
-  236_841, 55_540, 70_835, 278_514, 475_327, 68_705, 141_822, 85_533, 331_591, 179_570, 432_879, 353_523, 206_236,
-  630_560, 68_446,
-];
+import { census1790 } from '../fixtures/census-1790';
 
 // After M. Balinski and H. Young: rounding by the largest remainder has the Alabama paradox, one seat more costs somebody
 // a seat. The queue must not.
