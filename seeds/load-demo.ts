@@ -11,8 +11,13 @@ import { openDelivery, planDelivery } from '@/lib/usecases/deliveries/plan-deliv
 import { readDelivery } from '@/lib/usecases/deliveries/read-deliveries';
 import { recordTrouble } from '@/lib/usecases/ground/keep-troubles';
 import { recordPlanting } from '@/lib/usecases/ground/keep-plantings';
+import { readGround } from '@/lib/usecases/ground/read-ground';
 import type { Caller } from '@/lib/usecases/operation';
 import type { Outcome } from '@/lib/usecases/refusal';
+import { makeSheet } from '@/lib/usecases/sheets/make-sheet';
+import { previewSheet } from '@/lib/usecases/sheets/preview-sheet';
+import { readSheet } from '@/lib/usecases/sheets/read-sheet';
+import { tickTrench } from '@/lib/usecases/sheets/tick-trench';
 import { type Chance, chanceOf } from './chance';
 import { loadPastDelivery } from './demo/deliveries';
 import { demoPaths, makeGround, makeManurings, makePlantings } from './demo/ground';
@@ -72,6 +77,7 @@ async function loadDemo(now: Date): Promise<void> {
     const plotId = ground.made.find(({ number }) => number === plotNumber)?.id ?? '';
     return (await db().bed.findMany({ where: { plotId }, orderBy: { name: 'asc' } }))[nth]?.id ?? '';
   };
+  await digHalfABed(scope, memberOf.get('Ruben Calloway') ?? '', today);
   await findTroubles(scope, year, [await bedOn('A4', 1), await bedOn('C8', 2)]);
   await loadSecondSociety(memberOf, today);
   const state = process.env.BARROWMOOT_STATE ?? '.data';
@@ -223,6 +229,29 @@ async function changeSharedPlot(scope: Scope, memberId: string, plotId: string, 
         season: String(year + 1),
       }),
     );
+}
+
+/** On the same plot a bed whose turn it is lies half dug, on two mornings of the week: the sheet tells whoever goes on. */
+async function digHalfABed(scope: Scope, memberId: string, today: CalendarDate): Promise<void> {
+  const caller = await callerOf(scope.slug, memberId);
+  const { need } = await readGround.run(caller, {});
+  const beds = need.lines.filter(({ kind }) => kind === 'bed');
+  const bedId = (beds.find(({ turn }) => turn.dueCm2 > 0) ?? beds[0])?.id ?? '';
+  const { behind } = await previewSheet.run(caller, { bedId, wish: {} });
+  const wish = { bedId, group: behind?.group ?? 'alliums', ageMonths: '14' };
+  const { sheetId } = await done(makeSheet.run(caller, { writeId: randomUUID(), ...wish }));
+  const { total } = await readSheet.run(caller, { sheetId });
+  for (const [share, days] of [
+    [0.25, -5],
+    [0.5, -2],
+  ] as const) {
+    const upTo = {
+      trench: String(Math.max(1, Math.floor(total * share))),
+      withBefore: 'yes',
+      doneOn: addDays(today, days),
+    };
+    await done(tickTrench.run(caller, { writeId: randomUUID(), sheetId, ...upTo }));
+  }
 }
 
 /** Clubroot in a corner of the secretary's own ground, and white rot on a plot she keeps the records of. */

@@ -122,7 +122,8 @@ function typedValues(form: FormData): Typed {
   return typed;
 }
 
-function besideFields(refusals: readonly Refusal[]): Record<string, string> {
+/** What is wrong, by the field that it stands beside. */
+export function besideFields(refusals: readonly Refusal[]): Record<string, string> {
   return Object.fromEntries(refusals.flatMap((refusal) => (refusal.field ? [[refusal.field, wordsFor(refusal)]] : [])));
 }
 

@@ -1,9 +1,13 @@
 import type { Refusal, RefusalCode } from '@/lib/usecases/refusal';
 import { deliveriesWords } from './words/deliveries';
 import { groundWords } from './words/ground';
+import { measuresWords } from './words/measures';
 import { membersWords } from './words/members';
 import { plotsWords } from './words/plots';
+import { recipesWords } from './words/recipes';
+import { residueWords } from './words/residue';
 import type { Words } from './words/shape';
+import { sheetsWords } from './words/sheets';
 
 const words: Words<RefusalCode> = {
   'write-id-used': () => 'This form was already sent for something else. Open the page afresh and try again.',
@@ -11,6 +15,10 @@ const words: Words<RefusalCode> = {
   ...plotsWords,
   ...groundWords,
   ...deliveriesWords,
+  ...recipesWords,
+  ...sheetsWords,
+  ...residueWords,
+  ...measuresWords,
 };
 
 /** A refusal in plain words: what was not done, and what would be accepted. */

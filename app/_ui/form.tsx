@@ -68,6 +68,34 @@ export function Form({ action, writeId, children, submit, danger, className, lab
   );
 }
 
+type AskProps = {
+  /** What was asked; nothing while nothing was. */
+  readonly values: FormState['values'] | null;
+  readonly errors: FormState['errors'];
+  readonly children: ReactNode;
+  readonly submit: string;
+  readonly labels?: Readonly<Record<string, string>>;
+};
+
+/** A form that asks and changes nothing: its answer stands under an address of its own, at #answer, and what was typed stays. */
+export function AskForm({ values, errors, children, submit, labels }: AskProps) {
+  const formId = useId();
+  const status = values === null ? 'idle' : Object.keys(errors).length ? 'refused' : 'looked';
+  const formError = 'There is no answer yet. Please mend this first:';
+  const state: FormState = { status, values: values ?? {}, errors, formError, writeId: '' };
+  return (
+    <StateContext value={{ state, formId }}>
+      <form method="get" action="#answer" className="form" noValidate>
+        <Summary state={state} labels={labels} formId={formId} ref={null} />
+        {children}
+        <button type="submit" className="button first">
+          {submit}
+        </button>
+      </form>
+    </StateContext>
+  );
+}
+
 /** What was found on a look, and the button that does it. */
 function Looked({ preview: { columns, rows, submit } }: { preview: Preview }) {
   return (
@@ -88,7 +116,7 @@ type SummaryProps = {
   state: FormState;
   labels: Props['labels'];
   formId: string;
-  ref: React.RefObject<HTMLDivElement | null>;
+  ref: React.RefObject<HTMLDivElement | null> | null;
 };
 
 function Summary({ state, labels, formId, ref }: SummaryProps) {

@@ -75,4 +75,4 @@ export async function changesByOthers(db: Db, scope: Scope, holdingIds: readonly
   }));
 }
 
-const groundThings = ['bed', 'planting', 'trouble', 'course'];
+const groundThings = ['bed', 'planting', 'trouble', 'course', 'ground sheet', 'trench', 'trenches'];

@@ -62,6 +62,16 @@ export async function bookingTotals(db: Db, scope: Scope, deliveryId: string) {
   return { claims: _count, asked: _sum.asked ?? 0, need: _sum.needLoads ?? 0 };
 }
 
+/** The loads that the bookings of some deliveries ask for, by delivery; one that nobody has booked on is left out. */
+export async function askedOf(db: Db, scope: Scope, deliveryIds: readonly string[]): Promise<Map<string, number>> {
+  const rows = await db.booking.groupBy({
+    by: ['deliveryId'],
+    where: { deliveryId: { in: [...deliveryIds] }, societyId: scope.societyId, withdrawnAt: null },
+    _sum: { asked: true },
+  });
+  return new Map(rows.map(({ deliveryId, _sum }) => [deliveryId, _sum.asked ?? 0]));
+}
+
 /** A holding's booking on a delivery, withdrawn or not, or null. */
 export async function bookingOfHolding(
   db: Db,

@@ -74,4 +74,6 @@ const guards = [
   'booking_share',
   'credits_sum_to_zero',
   'secretary_remains',
+  'trench_ticked_once',
+  'delivery_held',
 ] as const;

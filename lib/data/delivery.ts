@@ -34,6 +34,8 @@ export type DeliveryRecord = {
   readonly heapLoads: number | null;
   readonly sharedLoads: number;
   readonly collectedLoads: number;
+  /** Held from being shared out, since when and why; null while it is not. */
+  readonly held: { readonly since: Date; readonly reason: string } | null;
 };
 
 function toDelivery(row: Delivery, now: Date): DeliveryRecord {
@@ -46,6 +48,8 @@ function toDelivery(row: Delivery, now: Date): DeliveryRecord {
     arrivesOn,
     collectByOn,
     state,
+    heldAt,
+    heldReason,
     ...rest
   } = row;
   return {
@@ -55,6 +59,7 @@ function toDelivery(row: Delivery, now: Date): DeliveryRecord {
     arrivesOn: fromDbDay(arrivesOn),
     collectByOn: fromDbDay(collectByOn),
     lot: lotCommitment ? { commitment: lotCommitment, bytesHex: lotRevealedAt ? lotBytesHex : null } : null,
+    held: heldAt && { since: heldAt, reason: heldReason ?? '' },
   };
 }
 
@@ -91,7 +96,7 @@ export async function lockDelivery(
 
 export type DeliveryFacts = Omit<
   DeliveryRecord,
-  'id' | 'state' | 'lot' | 'heapLoads' | 'sharedLoads' | 'collectedLoads'
+  'id' | 'state' | 'lot' | 'heapLoads' | 'sharedLoads' | 'collectedLoads' | 'held'
 >;
 
 function toRow({ amount, arrivesOn, collectByOn, ...facts }: DeliveryFacts) {
@@ -135,6 +140,27 @@ export async function postponeTo(
   days: { arrivesOn: CalendarDate; collectByOn: CalendarDate; closesAt: Date },
 ): Promise<void> {
   const data = { arrivesOn: toDbDay(days.arrivesOn), collectByOn: toDbDay(days.collectByOn), closesAt: days.closesAt };
+  await tx.delivery.updateMany({ where: { id, societyId: scope.societyId }, data });
+}
+
+/** Hold a delivery from being shared out, or with null release it. */
+export async function setHeld(
+  tx: Tx,
+  scope: Scope,
+  id: string,
+  held: { since: Date; reason: string } | null,
+): Promise<void> {
+  const data = { heldAt: held?.since ?? null, heldReason: held?.reason ?? null };
+  await tx.delivery.updateMany({ where: { id, societyId: scope.societyId }, data });
+}
+
+/** What a litre of it weighs, and the loads expected by that. */
+export async function setDensityOf(
+  tx: Tx,
+  scope: Scope,
+  id: string,
+  data: { densityGPerL: number; expectedLoads: number },
+): Promise<void> {
   await tx.delivery.updateMany({ where: { id, societyId: scope.societyId }, data });
 }
 

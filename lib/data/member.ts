@@ -128,6 +128,8 @@ export async function eraseMember(tx: Tx, scope: Scope, id: string, at: Date): P
   const before = await tx.member.findFirst({ where: { id, societyId }, select: { email: true, accountId: true } });
   // Mail that was sent to them carries their name and address too.
   if (before?.email) await tx.mailMessage.deleteMany({ where: { societyId, toAddress: before.email } });
+  // What somebody weighs and how old they are goes with their name.
+  await tx.memberSetting.deleteMany({ where: { societyId, memberId: id } });
   const erased = { name: 'a former member', email: null, phone: null, postal: null, accountId: null, erasedAt: at };
   await tx.member.updateMany({ where: { id, societyId }, data: erased });
   if (before?.accountId) await removeLooseAccount(tx, before.accountId);

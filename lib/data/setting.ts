@@ -1,49 +1,60 @@
 import 'server-only';
-import type { Prisma } from '@/generated/prisma/client';
+import { Prisma } from '@/generated/prisma/client';
 import type { CalendarDate } from '@/lib/domain/calendar/calendar-date';
+import type { RecipeKey } from '@/lib/domain/catalogue/recipes';
 import { type SettingKey, type SettingValues, settingValues } from '@/lib/domain/catalogue/settings';
+import type { Kept } from '@/lib/domain/recipe/told';
 import { fromDbDay, toDbDay } from './day';
 import type { Db, Tx } from './db';
 import type { Scope } from './scope';
 
 /** The values in force on a day: the society's own over the catalogue's. */
 export async function settingsOn(db: Db, scope: Scope, day: CalendarDate): Promise<SettingValues> {
+  return settingValues(await keptSettingsOn(db, scope, day));
+}
+
+/** What the society itself has set that holds on a day, as it was kept, its recipes too: null where it was put back. */
+export async function keptSettingsOn(db: Db, scope: Scope, day: CalendarDate): Promise<Kept> {
   const rows = await db.societySetting.findMany({
     where: { societyId: scope.societyId, effectiveFrom: { lte: toDbDay(day) } },
     orderBy: [{ effectiveFrom: 'asc' }, { setAt: 'asc' }],
     select: { key: true, value: true },
   });
-  return settingValues(Object.fromEntries(rows.map(({ key, value }) => [key, value])));
+  return Object.fromEntries(rows.map(({ key, value }) => [key, value]));
 }
 
-/** Every value the society ever set, newest first, with who set it. */
-export async function settingHistory(db: Db, scope: Scope) {
+const aboutRecipes = { startsWith: 'recipe.' };
+
+/** Every value the society ever set, of its rules or of its recipes, newest first, with who set it. */
+export async function settingHistory(db: Db, scope: Scope, of: 'rules' | 'recipes') {
+  const key = of === 'recipes' ? aboutRecipes : { not: aboutRecipes };
   const rows = await db.societySetting.findMany({
-    where: { societyId: scope.societyId },
+    where: { societyId: scope.societyId, key },
     include: { setBy: { select: { name: true } } },
     orderBy: [{ effectiveFrom: 'desc' }, { setAt: 'desc' }],
   });
-  return rows.map(({ key, value, effectiveFrom, setBy, setAt }) => ({
+  return rows.map(({ id, key, value, effectiveFrom, setBy, setAt }) => ({
+    id,
     key,
-    value: String(value),
+    value: typeof value === 'number' || value === null ? value : String(value),
     from: fromDbDay(effectiveFrom),
     by: setBy?.name ?? 'the society',
     setAt,
   }));
 }
 
-/** Set a value from a day on. */
+/** Set a value from a day on; null puts it back. */
 export async function appendSetting(
   tx: Tx,
   scope: Scope,
-  row: { key: SettingKey; value: Prisma.InputJsonValue; from: CalendarDate; at: Date },
+  row: { key: SettingKey | RecipeKey; value: string | number | null; from: CalendarDate; at: Date },
 ) {
   const { key, value, from, at } = row;
   await tx.societySetting.create({
     data: {
       societyId: scope.societyId,
       key,
-      value,
+      value: value ?? Prisma.JsonNull,
       effectiveFrom: toDbDay(from),
       setByMemberId: scope.memberId,
       setAt: at,

@@ -47,6 +47,15 @@ export function wholeNumber(what: string, min: number, max: number) {
     .refine((value) => value >= min && value <= max, words);
 }
 
+/** A whole number that may be left empty; empty comes out as null. */
+export function optionalWhole(what: string, least: number, most: number) {
+  return z
+    .union([z.literal('').transform(() => null), wholeNumber(what, least, most)], {
+      error: `Give ${what} as a whole number, or leave it empty.`,
+    })
+    .default(null);
+}
+
 /** A length as it is typed; the use-case reads it, in the member's own units. */
 export function typedLength() {
   return z.string({ error: 'Give one length, such as 3.6 m.' }).max(40, 'That is too long for a length.').default('');

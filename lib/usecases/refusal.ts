@@ -1,10 +1,23 @@
 import type { DeliveriesRefusal } from './refusals/deliveries';
 import type { GroundRefusal } from './refusals/ground';
+import type { MeasuresRefusal } from './refusals/measures';
 import type { MembersRefusal } from './refusals/members';
 import type { PlotsRefusal } from './refusals/plots';
+import type { RecipesRefusal } from './refusals/recipes';
+import type { ResidueRefusal } from './refusals/residue';
+import type { SheetsRefusal } from './refusals/sheets';
 
 /** Why a foreseeable thing was not done. The words are chosen in app/_server/words. */
-export type RefusalCode = 'write-id-used' | MembersRefusal | PlotsRefusal | GroundRefusal | DeliveriesRefusal;
+export type RefusalCode =
+  | 'write-id-used'
+  | MembersRefusal
+  | PlotsRefusal
+  | GroundRefusal
+  | DeliveriesRefusal
+  | RecipesRefusal
+  | SheetsRefusal
+  | ResidueRefusal
+  | MeasuresRefusal;
 
 export type Refusal =
   | {

@@ -37,6 +37,7 @@ export type Ids = Readonly<
     | 'nextBedId'
     | 'plantingId'
     | 'workId'
+    | 'sheetId'
     | 'troubleId'
     | 'courseId'
     | 'waitingCourseId'
@@ -55,6 +56,7 @@ export type Ids = Readonly<
     | 'sharedId'
     | 'collectedId'
     | 'bookingId'
+    | 'testId'
     | 'bedName',
     string
   >

@@ -10,7 +10,7 @@ import { answerTo, idsIn, writtenIn } from './answers';
 import { thisYear } from './fill/ground';
 import { rows } from './matrix/rows';
 import { committee, everybody, idsNamed, people, type Person, type Row, secretary } from './row';
-import { fillSociety, type FilledSociety } from './society';
+import { fillSociety, type FilledSociety, holderWeighsKg } from './society';
 
 /** Who sees which text of the society in the answers to all questions: exactly these, and nobody else. */
 const seen: Readonly<Record<string, readonly Person[]>> = {
@@ -42,6 +42,10 @@ const seen: Readonly<Record<string, readonly Person[]>> = {
   crop: everybody,
   'bed 3': everybody,
   'open supplier': everybody,
+  'held because': everybody,
+  'tested load': everybody,
+  // Manure of one’s own is one’s own affair.
+  'own manure': ['holder'],
 };
 
 let society: FilledSociety;
@@ -78,6 +82,15 @@ describe('in the answers to every question', () => {
       const who = people.filter((person) => answers[person].includes(lotBytesHex ?? ''));
       expect({ state, who }).toEqual({ state, who: lotRevealedAt ? people : [] });
     }
+  });
+
+  it('what somebody weighs and how old they are is theirs alone', async () => {
+    const said = [`"bodymasskg":{"value":${holderWeighsKg},`, '"ageband":{"value":"60-or-over",'];
+    for (const words of said) expect(people.filter((who) => answers[who].includes(words))).toEqual(['holder']);
+    const book = await writtenIn(society.id, ['AuditRow', 'WriteOnce']);
+    expect(book).toContain('habit.bodymasskg');
+    expect(book).not.toContain('60-or-over');
+    expect(book).not.toMatch(new RegExp(`habit[^}]*\\b${holderWeighsKg}\\b`));
   });
 
   it('no way in is seen by anybody', async () => {
@@ -148,7 +161,7 @@ describe('what is kept beside the records', () => {
   it('the book and the replies hold no contact, note, variety, gate note or name of a member', async () => {
     const kept = await writtenIn(society.id, ['AuditRow', 'WriteOnce']);
     expect(kept).toContain(marked('reason'));
-    const never = [/mail/, /phone/, /postal/, /notes/, /variety/, /gate/, /sign-in/, /hash/];
+    const never = [/own manure/, /mail/, /phone/, /postal/, /notes/, /variety/, /gate/, /sign-in/, /hash/];
     const texts = [...kept.matchAll(new RegExp(`${society.tag}[ -][a-z -]*`, 'g'))].map(([text]) => text);
     expect(texts.filter((text) => never.some((word) => word.test(text)))).toEqual([]);
     const members = await db().member.findMany({ where: { societyId: society.id } });

@@ -2,11 +2,13 @@ import { randomUUID } from 'node:crypto';
 import { db } from '@/lib/data/db';
 import { todayIn } from '@/lib/platform/clock';
 import type { Caller } from '@/lib/usecases/operation';
+import { changeHabits } from '@/lib/usecases/recipes/change-habits';
 import { changeSetting } from '@/lib/usecases/settings/settings';
 import { done, makeSociety, once } from '../fixtures/society';
 import { makeDeliveries } from './fill/deliveries';
 import { makeGround } from './fill/ground';
 import { makeMembers, type Word } from './fill/members';
+import { makeTests } from './fill/residue';
 import type { Ids, Person } from './row';
 
 export type FilledSociety = {
@@ -31,9 +33,11 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
   const members = await makeMembers(society, word);
   const ground = await makeGround(society, word, members);
   const deliveries = await makeDeliveries(word, members, ground, wanted);
+  const tests = await makeTests(word, members, deliveries.openId);
   const { secretary, chair, treasurer, gateHelper, holder, neighbour } = members;
   const rule = once({ key: 'barrowLitres', value: '85', from: todayIn('Europe/London') });
   await done(changeSetting.run(secretary.caller, rule));
+  await done(changeHabits.run(holder.caller, once({ bodyMassKg: String(holderWeighsKg), ageBand: '60-or-over' })));
   const figure = figureOf(tag);
   const credit = { societyId: society.id, materialKey: word('material'), code: 'settled' };
   await db().creditEntry.createMany({
@@ -49,6 +53,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
     ids: {
       ...ground.ids,
       ...deliveries,
+      ...tests,
       siteId: society.siteId,
       holderId: holder.id,
       spareMemberId: members.spare.id,
@@ -66,6 +71,9 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
     },
   };
 }
+
+/** What the holder has said of themselves, and nobody else has [kg]. */
+export const holderWeighsKg = 187;
 
 /** The society's one credit, which no other society has [10⁻⁶ load]. */
 export function figureOf(tag: string): number {

@@ -1,14 +1,35 @@
 import { expect, expectAccessible, expectNoSidewaysScroll, signIn, test } from './test';
 
 const anybody = ['/', '/sign-in', '/forgot', '/help'];
-const member = ['', '/ground', '/ground/course', '/site', '/site/print', '/deliveries', '/deliveries/credits', '/me'];
+const member = [
+  '',
+  '/ground',
+  '/ground/course',
+  '/ground/recipes',
+  '/ground/recipes/brassicas',
+  '/ground/residue',
+  '/measures?what=heap&shape=trailer',
+  '/measures?what=bales',
+  '/measures?what=bucket',
+  '/measures?what=barrow',
+  '/measures?what=jar',
+  '/measures?what=units',
+  '/site',
+  '/site/print',
+  '/deliveries',
+  '/deliveries/credits',
+  '/me',
+];
 const office = [
   '',
+  '/need',
   '/plots',
   '/members',
   '/deliveries',
   '/deliveries/new',
   '/settings',
+  '/recipes',
+  '/recipes/alliums',
   '/crops',
   '/book',
   '/troubles',
@@ -30,6 +51,21 @@ test('a member sees the pages of a member', async ({ page }) => {
   for (const address of member) {
     await test.step(address, async () => {
       const reply = await page.goto(`/withy-reach${address}`);
+      expect(reply?.status()).toBe(200);
+      await expectAccessible(page);
+      await expectNoSidewaysScroll(page);
+    });
+  }
+});
+
+test('a holder sees the pages of a bed’s ground sheet', async ({ page }) => {
+  await signIn(page, 'member');
+  await page.goto('/withy-reach/ground');
+  const hrefOf = (part: string) => page.locator(`a[href*="${part}"]`).first().getAttribute('href');
+  const [bed, sheet] = [await hrefOf('/ground/beds/'), await hrefOf('/ground/sheets/')];
+  for (const address of [`${bed}/sheet`, `${bed}/sheet?group=alliums`, sheet ?? '', `${sheet}/print`]) {
+    await test.step(address, async () => {
+      const reply = await page.goto(address);
       expect(reply?.status()).toBe(200);
       await expectAccessible(page);
       await expectNoSidewaysScroll(page);

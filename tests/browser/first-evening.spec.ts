@@ -1,3 +1,4 @@
+import { inviteNewcomer, phoneOf } from './newcomer';
 import { expect, expectAccessible, signIn, test } from './test';
 
 // A plot-holder's first evening, from the invitation to the booking, as a newcomer would walk it.
@@ -7,28 +8,8 @@ test('a newcomer joins, draws five beds in feet, fills in the seasons, moves the
 }, info) => {
   const name = `Newcomer ${info.project.name}`;
   const number = `N-${info.project.name}`;
-  await signIn(page, 'secretary');
-  await page.goto('/withy-reach/office/members');
-  const add = page.locator('form', { has: page.getByLabel('Make an invitation link at once') });
-  await add.getByLabel('Name').fill(name);
-  await add.getByLabel('Make an invitation link at once').check();
-  await add.getByRole('button', { name: 'Add' }).click();
-  const told = await page.getByRole('status').textContent();
-  const link = /https?:\S+/.exec(told ?? '')?.[0] ?? '';
-  expect(link).toContain('/join/');
-
-  await page.goto('/withy-reach/office/plots');
-  const form = page.locator('form', { has: page.getByLabel('Number') });
-  await form.getByLabel('Number').fill(number);
-  await form.getByLabel('Size').fill('10');
-  await form.getByRole('button', { name: 'Add' }).click();
-  await expect(page.getByRole('status')).toContainText('Added');
-  await page.getByRole('link', { name: number }).click();
-  await page.getByLabel(name).check();
-  await page.getByRole('button', { name: 'Let it' }).click();
-  await expect(page.getByRole('heading', { name: 'Who holds it' })).toBeVisible();
-
-  const own = await browser.newContext({ viewport: { width: 390, height: 844 } });
+  const link = await inviteNewcomer(page, name, number);
+  const own = await phoneOf(browser);
   const phone = await own.newPage();
   await phone.goto(link);
   await phone.getByLabel('E-mail address').fill(`newcomer.${info.project.name}@example.org`);

@@ -17,6 +17,7 @@ import { measurePlacing } from './placing';
 import { measurePlanner, measurePlannerBeside } from './planner';
 import { measureScripts } from './scripts-sent';
 import { measureShareOut } from './share-out';
+import { measureSheetPage } from './sheet-page';
 import { measureSocieties } from './societies';
 import { measureStartUp } from './start-up';
 import { type Section, section } from './table';
@@ -65,6 +66,7 @@ async function measure(): Promise<string> {
     beside: () => measurePlannerBeside(databaseUrl, mates, seconds),
     booking: () => recorded((recorder) => measureBooking({ databaseUrl, recorder, visitors: mates, seconds })),
     pages: () => recorded((recorder) => measurePages({ databaseUrl, recorder, visitors: mates, seconds, folder })),
+    sheet: () => measureSheetPage(databaseUrl, mates, seconds),
     societies: () => measureSocieties(server, seconds / 2),
     'large-site': () => measureLargeSite(server, seconds / 2),
     memory: () => measureMemory(databaseUrl, mates, requests),

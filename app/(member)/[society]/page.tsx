@@ -6,6 +6,8 @@ import { NeedReason } from '@/app/_ui/need-reason';
 import { Empty, PageHead, Reason, Sheet } from '@/app/_ui/sheet';
 import { daysBetween } from '@/lib/domain/calendar/calendar-date';
 import { readWeek, type Due } from '@/lib/usecases/ground/read-week';
+import { residueItem } from './_parts/residue-due';
+import { sheetItem } from './_parts/sheet-due';
 
 export const metadata: Metadata = { title: 'This week' };
 
@@ -109,6 +111,8 @@ function toItem(
       why: `Plot ${due.plotNumber}. ${due.isNext ? 'Each break is judged as you plan.' : 'What is not recorded stays “not known”.'}`,
       action: { href: `${at}/ground/plots/${due.plotId}/seasons`, label: `Fill in ${due.season}` },
     };
+  if (due.code === 'dig') return sheetItem(due, society);
+  if (due.code !== 'run') return residueItem(due, society, today, timeZone);
   return {
     key: `run ${due.deliveryId}`,
     when: 'secretary',

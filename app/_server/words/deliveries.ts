@@ -37,6 +37,10 @@ export const deliveriesWords: Words<DeliveriesRefusal> = {
     `${collected} loads are ticked off already, so the heap held at least that.`,
   'confirmed-already': () => 'This share-out is confirmed already. Nothing was changed.',
   'nothing-booked': () => 'Nobody has booked, so there is nothing to share out.',
+  'delivery-held': ({ since, reason }) =>
+    `It is held since ${since}, because: “${reason}”. Release it with a reason first, or call it off.`,
+  'held-already': () => 'It is held already. Release it, or call it off.',
+  'not-held': () => 'It is not held, so there is nothing to release.',
   'above-share': ({ left }) =>
     Number(left) > 0
       ? `Only ${left} of this share are left to tick off.`

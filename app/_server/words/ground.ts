@@ -33,4 +33,12 @@ export const groundWords: Words<GroundRefusal> = {
     `Nothing was taken in: ${count === 1 ? 'one cell needs' : `${count} cells need`} mending first. They are listed below.`,
   'crop-name-taken': ({ name }) => `There is a crop called ${name} already.`,
   'bed-retired': ({ name }) => `Bed ${name} is no longer in use.`,
+  'loads-wrong': () => 'Give whole loads, 0 to 9,999, or leave it empty.',
+  'weight-wrong': () => 'Give a weight such as 60 kg or 1 cwt, up to 1,000 tonnes, or leave it empty.',
+  'rate-wrong': () => 'Give a rate such as 5 kg/m², 70 g/m² or 4 oz/sq yd, up to 100 kg/m², or leave it empty.',
+  'amount-too-much': () => 'That comes to more than 1,000 tonnes. Give what was put on this ground.',
+  'not-by-the-barrow': () => 'Give meal and lime by weight or by rate: a barrow-load of them has no known weight.',
+  'depth-out-of-range': ({ least, most }) => `Give a depth from ${least} to ${most} cm, or leave it empty.`,
+  'done-in-the-future': () => 'It can only have been done today or earlier.',
+  'work-of-a-sheet': () => 'A ground sheet logged this. Take the tick back on the sheet, and this goes with it.',
 };

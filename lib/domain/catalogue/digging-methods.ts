@@ -39,6 +39,8 @@ export const diggingSizes = {
   spitDepthCm: { value: 25, source: 'common-practice' },
   /** Wider than this, 15 ft, ground is dug in two halves [cm]. */
   halvesWiderThanCm: { value: 457, source: 'how-to-dig' },
+  /** A trench that is shorter than this, about 3 ft, is a hole that nobody stands beside to dig [cm]. */
+  leastHalfCm: { value: 90, source: 'common-practice' },
 } as const satisfies Record<string, { readonly value: number; readonly source: SourceKey }>;
 
 /** The thumb rule: of a load of manure, and of a jar of meal, what goes into the bottom of one trench. */

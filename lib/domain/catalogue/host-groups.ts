@@ -1,5 +1,20 @@
 import type { SourceKey } from './sources';
 
+// Some hold that these need no place in the course; the society decides.
+const fitsAnywhere = {
+  says: 'they may stand anywhere, if not too often in one place; then 0 or 1',
+  source: 'rhs-rotation',
+} as const;
+
+type HostGroupRow = {
+  readonly key: string;
+  readonly name: string;
+  readonly breakYears: number;
+  readonly source: SourceKey;
+  /** What another authority holds. */
+  readonly otherwise?: { readonly says: string; readonly source: SourceKey };
+};
+
 /**
  * The sets of crops that one soil-borne trouble attacks, each with its routine break in clear years. Not the crop
  * groups: swede and radish are dug as roots but are hosts of clubroot; beetroot and chard share their troubles.
@@ -12,9 +27,9 @@ export const hostGroups = [
   { key: 'carrot-kin', name: 'Carrot kin', breakYears: 3, source: 'common-practice' },
   { key: 'potato-kin', name: 'Potato kin', breakYears: 3, source: 'common-practice' },
   { key: 'beet-kin', name: 'Beet kin', breakYears: 3, source: 'common-practice' },
-  { key: 'cucurbit-kin', name: 'Cucumber kin', breakYears: 3, source: 'common-practice' },
-  { key: 'lettuce-kin', name: 'Lettuce kin', breakYears: 3, source: 'common-practice' },
-] as const satisfies readonly { key: string; name: string; breakYears: number; source: SourceKey }[];
+  { key: 'cucurbit-kin', name: 'Cucumber kin', breakYears: 3, source: 'common-practice', otherwise: fitsAnywhere },
+  { key: 'lettuce-kin', name: 'Lettuce kin', breakYears: 3, source: 'common-practice', otherwise: fitsAnywhere },
+] as const satisfies readonly HostGroupRow[];
 
 export type HostGroup = (typeof hostGroups)[number]['key'];
 

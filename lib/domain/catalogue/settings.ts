@@ -1,27 +1,8 @@
 import { hostGroups } from './host-groups';
-import { type SourceKey, sources } from './sources';
+import { allows, type ChoiceSetting, type Setting, type WholeSetting } from './setting-row';
+import { sources } from './sources';
 import { type SuccessionRule, successionRules } from './succession-rules';
 import { type TroubleKey, troubles } from './troubles';
-
-type WholeSetting = {
-  readonly kind: 'whole';
-  readonly value: number;
-  readonly least: number;
-  readonly most: number;
-  readonly unit: string;
-};
-type ChoiceSetting = {
-  readonly kind: 'choice';
-  readonly value: string;
-  readonly choices: readonly { key: string; name: string }[];
-};
-type MonthDaySetting = { readonly kind: 'month-day'; readonly value: string };
-
-export type Setting = (WholeSetting | ChoiceSetting | MonthDaySetting) & {
-  readonly name: string;
-  readonly says: string;
-  readonly source: SourceKey;
-};
 
 // biome-ignore format: one setting a line
 const settingRows = {
@@ -49,7 +30,7 @@ type RuleKey = `rule.${SuccessionRule['key']}`;
 export type SettingKey = keyof typeof settingRows | BreakKey | TroubleSetting | RuleKey;
 
 const breakRows = Object.fromEntries(
-  hostGroups.map(({ key, name, breakYears, source }) => [
+  hostGroups.map(({ key, name, breakYears, source, ...row }) => [
     `break.${key}`,
     {
       kind: 'whole',
@@ -58,7 +39,7 @@ const breakRows = Object.fromEntries(
       most: 20,
       unit: 'clear years',
       name: `Break, ${name.toLowerCase()}`,
-      says: 'Clear years between two plantings on the same ground.',
+      says: `Clear years between two plantings on the same ground.${'otherwise' in row ? ` ${sources[row.otherwise.source].publisher}: ${row.otherwise.says}.` : ''}`,
       source,
     },
   ]),
@@ -162,13 +143,5 @@ export const settingParts: readonly { readonly name: string; readonly keys: read
 
 /** Whether a value may be set: a whole number within the bounds, one of the choices, or a day of the year. */
 export function isAllowed(key: SettingKey, value: unknown): boolean {
-  const setting = settings[key];
-  if (setting.kind === 'whole')
-    return Number.isSafeInteger(value) && (value as number) >= setting.least && (value as number) <= setting.most;
-  if (setting.kind === 'choice') return setting.choices.some((choice) => choice.key === value);
-  // 29 February is no day of every year.
-  return (
-    typeof value === 'string' &&
-    /^(0[13578]|1[02])-(0[1-9]|[12]\d|3[01])$|^(0[469]|11)-(0[1-9]|[12]\d|30)$|^02-(0[1-9]|1\d|2[0-8])$/.test(value)
-  );
+  return allows(settings[key], value);
 }

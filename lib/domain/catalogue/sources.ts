@@ -70,6 +70,8 @@ export const sources = {
   'alaska-swell': { publisher: 'Alaska Department of Transportation, as compiled on a page of bulking factors', title: 'Swell of excavated ground', year: '1983', table: 'sand, silt, clay' },
   'estimating-swell': { publisher: 'construction-estimating text', title: 'Swell of excavated ground', year: 'undated', table: 'Fig. 9.1' },
   'usda-roots': { publisher: 'USDA Natural Resources Conservation Service, as relayed by a college', title: 'Bulk density and the growth of roots', year: 'undated', table: 'sandy, silty, clayey' },
+  'lpelc-density': { publisher: 'Livestock and Poultry Environmental Learning Center', title: 'Estimating Manure Density', year: 'undated', table: 'at least five buckets' },
+  'alberta-manure': { publisher: 'Alberta Agriculture', title: 'Nutrient Management Planning Guide (Agdex 400/28-3)', year: 'undated', table: 'pp. 124, 126–127: size of a heap; ten to twenty pails, not pressed down' },
   'weights-1985': { publisher: 'United Kingdom', title: 'Weights and Measures Act 1985', year: '1985', table: 'Schedule 1' },
   'za-lime': { publisher: 'South Africa, National Department of Agriculture', title: 'Application of lime to soil', year: '2000', table: 'lime by texture, pH 4.5 to 5.5 and 5.5 to 6.5' },
   'uk-lime-guide': { publisher: 'farm adviser, in a buying group’s page', title: 'Lime Time', year: 'undated', table: 'rough guide, arable' },

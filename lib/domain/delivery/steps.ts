@@ -18,6 +18,7 @@ export type DeliveryStep =
   | 'postpone'
   | 'call-off'
   | 'measure'
+  | 'hold'
   | 'preview'
   | 'confirm'
   | 'tick'
@@ -34,6 +35,8 @@ const allowedIn: Readonly<Record<DeliveryStep, readonly DeliveryState[]>> = {
   'call-off': ['planned', 'open', 'closed', 'tipped', 'shared'],
   // A heap that ran short is measured again while it is being collected.
   measure: ['closed', 'tipped', 'shared', 'collecting'],
+  // Held, and released, before anything is shared: what was given out cannot be held back.
+  hold: ['planned', 'open', 'closed', 'tipped'],
   preview: ['closed', 'tipped'],
   confirm: ['tipped'],
   tick: ['shared', 'collecting'],

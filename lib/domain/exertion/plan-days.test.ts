@@ -53,6 +53,15 @@ describe('planDays', () => {
     expect(planDays({ ...order, daysLeft: 6 }).inTime).toMatchObject({ sessionsPerWeekEnough: null });
   });
 
+  test('whoever has been at it already has had their short first session', () => {
+    const byTheClock = { ...order, digger: { ...digger, ageBand: 'not-said' as const } };
+    expect(planDays(byTheClock).firstSession.totalMin).toBe(30);
+    expect(planDays({ ...byTheClock, sessionsDone: 0 })).toEqual(planDays(byTheClock));
+    const later = planDays({ ...byTheClock, sessionsDone: 1 });
+    expect(later.firstSession).toEqual(later.laterSession);
+    expect(() => planDays({ ...byTheClock, sessionsDone: -1 })).toThrow(RangeError);
+  });
+
   test.each([
     ['60-or-over', '60-or-over'],
     ['not-said', 'age-not-said'],

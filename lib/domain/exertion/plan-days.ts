@@ -21,6 +21,8 @@ export type DiggingOrder = {
   readonly daysLeft: number;
   /** Soil turned in all; null where it is not known [g]. */
   readonly soilMassG: number | null;
+  /** Sessions that the digger has had at this work already; whole number ≥ 0, none where nothing is said. */
+  readonly sessionsDone?: number;
 };
 
 export type InTime =
@@ -68,9 +70,9 @@ export type DiggingPlan = {
  * @example      9 m² double, gentle, under 60, 70 kg, an hour three times a week → 360 min in 7 sessions, 15 days
  */
 export function planDays(order: DiggingOrder): DiggingPlan {
-  const { work, digger, sessionsPerWeek, soilMassG } = order;
+  const { work, digger, sessionsPerWeek, soilMassG, sessionsDone = 0 } = order;
   const basis = basisOf(digger);
-  const [firstSession, laterSession] = [sessionOf(digger, 0), sessionOf(digger, 1)];
+  const [firstSession, laterSession] = [sessionOf(digger, sessionsDone), sessionOf(digger, sessionsDone + 1)];
   const minutes = minutesOf(work, digger);
   const split =
     work.kind === 'trenches'

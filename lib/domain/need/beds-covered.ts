@@ -22,7 +22,7 @@ export function bedsCovered(
   loads: number,
   barrowLoadG: number,
   beds: readonly BookedBed[],
-): { bedId: string; footprint: Footprint }[] {
+): { bedId: string; footprint: Footprint; massG: number }[] {
   if (!Number.isSafeInteger(loads) || loads < 0) throw new RangeError(`loads are whole barrows: ${loads}`);
   if (!Number.isSafeInteger(barrowLoadG) || barrowLoadG <= 0)
     throw new RangeError(`a barrow-load has a weight: ${barrowLoadG}`);
@@ -32,6 +32,6 @@ export function bedsCovered(
     const served = Math.min(wantedG, leftG);
     leftG -= served;
     const lengthCm = Math.floor((footprint.lengthCm * served) / wantedG);
-    return lengthCm > 0 ? [{ bedId, footprint: { ...footprint, lengthCm } }] : [];
+    return lengthCm > 0 ? [{ bedId, footprint: { ...footprint, lengthCm }, massG: served }] : [];
   });
 }

@@ -49,8 +49,8 @@ describe('the ground that loads have covered', () => {
 
   it('fills bed after bed, and the last as a strip', () => {
     expect(bedsCovered(3, 34_000, [bed('a', 60_000), bed('b', 84_000)])).toEqual([
-      { bedId: 'a', footprint: footprint(0, 0, 100, 200) },
-      { bedId: 'b', footprint: footprint(0, 0, 100, 100) },
+      { bedId: 'a', footprint: footprint(0, 0, 100, 200), massG: 60_000 },
+      { bedId: 'b', footprint: footprint(0, 0, 100, 100), massG: 42_000 },
     ]);
   });
 

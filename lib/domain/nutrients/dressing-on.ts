@@ -2,9 +2,11 @@ import { type CalendarDate, monthOf } from '../calendar/calendar-date';
 import { materialOf } from '../catalogue/materials';
 import { mealOf } from '../catalogue/meals';
 import type { ManuredSoil } from '../catalogue/nitrogen-availability';
+import { manureStateOf } from '../food-safety/manure-state';
 import { areaCm2, type Footprint } from '../ground/footprint';
 import { likelyDay, type WorkTime } from '../ground/work-day';
 import { wholeFrom } from '../quantity/checked';
+import { manureAgeOf } from './manure-age';
 import { seasonApplied } from './season-applied';
 import { type Supply, supplyOf } from './supply';
 
@@ -30,9 +32,6 @@ export type DressingOn = {
   readonly reasons: readonly ('amount-not-known' | 'material-not-known' | 'day-assumed' | 'age-assumed')[];
 };
 
-// The table's own line between fresh and old.
-const oldFromMonths = 3;
-
 /**
  * What a piece of logged work brings to its ground.
  *
@@ -57,7 +56,7 @@ export function dressingOn(work: FeedingWork, soil: ManuredSoil): DressingOn {
     soil,
     incorporated,
     applied: seasonApplied(monthOf(on)),
-    age: ageMonths !== null && ageMonths < oldFromMonths ? ('fresh' as const) : ('old' as const),
+    age: ageMonths === null ? ('old' as const) : manureAgeOf(manureStateOf(materialKey, ageMonths)?.state ?? 'rotted'),
   };
   return {
     work,

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Units } from './length';
-import { formatMassIn, poundG, readMass } from './mass';
+import { formatMassIn, poundG, readMass, readSmallMass } from './mass';
 
 describe('formatMassIn', () => {
   test.each([
@@ -87,5 +87,22 @@ describe('readMass', () => {
         expect(Math.abs((again ?? Number.NaN) - massG)).toBeLessThanOrEqual(poundG / 32 + 0.5);
       }),
     );
+  });
+});
+
+describe('readSmallMass', () => {
+  test.each<[string, Units, number | null]>([
+    ['225', 'metric', 225],
+    [' 225 ', 'metric', 225],
+    ['8', 'imperial', 227],
+    ['0,5 kg', 'imperial', 500],
+    ['1 lb 2 oz', 'metric', 510],
+    ['0', 'metric', 0],
+    ['', 'metric', null],
+    ['1 2', 'metric', null],
+    ['-3', 'metric', null],
+    ['a jar', 'metric', null],
+  ])('%s (%s) → %s', (text, units, massG) => {
+    expect(readSmallMass(text, units)).toBe(massG);
   });
 });

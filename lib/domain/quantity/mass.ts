@@ -65,6 +65,19 @@ export function readMass(text: string, units: Units): number | null {
   return massG <= mostG ? massG : null;
 }
 
+/**
+ * A weight of a jar's size as it is typed: as `readMass`, but a bare number is grams, or ounces for whoever weighs in pounds.
+ *
+ * @param units  what the member weighs in
+ * @returns      whole grams ≥ 0, up to a thousand tonnes; null where it is no weight
+ * @source       as `readMass`
+ * @example      readSmallMass('225', 'metric') → 225; readSmallMass('8', 'imperial') → 227
+ */
+export function readSmallMass(text: string, units: Units): number | null {
+  const isBare = /^[\d.,\s]*$/.test(text);
+  return readMass(isBare ? `${text} ${units === 'metric' ? 'g' : 'oz'}` : text, units);
+}
+
 function singular(unit: string): keyof typeof unitG {
   const plain = unit.toLowerCase();
   return (plain.length > 2 && plain.endsWith('s') ? plain.slice(0, -1) : plain) as keyof typeof unitG;

@@ -24,6 +24,15 @@ export type TurnReason =
   | { readonly code: 'crop-takes-none'; readonly areaCm2: number }
   | { readonly code: 'unlogged'; readonly areaCm2: number };
 
+/** A bed, and what its turn for a season is judged by. */
+export type TurnGiven = {
+  readonly ground: Footprint;
+  readonly manurings: readonly Manuring[];
+  readonly planned: readonly PlannedGround[];
+  readonly season: Season;
+  readonly intervalYears: number;
+};
+
 /**
  * Which of a bed's ground is due its turn for manure in a season.
  *
@@ -39,30 +48,9 @@ export type TurnReason =
  * @source               every three or four years: common practice
  * @example              manured for 2024, interval 3, season 2027, nothing planned → all of it due
  */
-export function turnOf(given: {
-  readonly ground: Footprint;
-  readonly manurings: readonly Manuring[];
-  readonly planned: readonly PlannedGround[];
-  readonly season: Season;
-  readonly intervalYears: number;
-}): Turn {
-  const { ground, manurings, planned, season, intervalYears } = given;
-  if (!Number.isSafeInteger(intervalYears) || intervalYears < 1)
-    throw new RangeError(`a manuring interval is whole years from 1: ${intervalYears}`);
-  const refusing = planned.filter(({ takesManure }) => !takesManure);
-  const grid = cellsOf(
-    ground,
-    [...manurings, ...refusing].map(({ footprint }) => footprint),
-  );
-  const reasons = grid.cells.map((cell): TurnReason => {
-    if (refusing.some(({ footprint }) => liesIn(cell, footprint)))
-      return { code: 'crop-takes-none', areaCm2: areaCm2(cell) };
-    const seasons = manurings.filter(({ footprint }) => liesIn(cell, footprint)).map((one) => one.season);
-    if (seasons.length === 0) return { code: 'unlogged', areaCm2: areaCm2(cell) };
-    const manuredFor = Math.max(...seasons);
-    if (manuredFor <= season - intervalYears) return { code: 'due', manuredFor, areaCm2: areaCm2(cell) };
-    return { code: 'not-yet', manuredFor, dueFor: manuredFor + intervalYears, areaCm2: areaCm2(cell) };
-  });
+export function turnOf(given: TurnGiven): Turn {
+  const { intervalYears } = given;
+  const reasons = piecesOf(given).map(({ reason }) => reason);
   const sum = (...codes: readonly TurnReason['code'][]) =>
     reasons.reduce((area, one) => area + (codes.includes(one.code) ? one.areaCm2 : 0), 0);
   return {
@@ -72,6 +60,36 @@ export function turnOf(given: {
     intervalYears,
     reasons: gathered(reasons),
   };
+}
+
+/**
+ * The pieces of a bed that are due their turn for a season: where `turnOf` counts its due area.
+ *
+ * @returns  footprints that do not overlap and whose areas sum to its dueCm2
+ * @throws RangeError as `turnOf`
+ */
+export function dueGround(given: TurnGiven): Footprint[] {
+  return piecesOf(given).flatMap(({ cell, reason }) => (reason.code === 'due' ? [cell] : []));
+}
+
+function piecesOf({ ground, manurings, planned, season, intervalYears }: TurnGiven) {
+  if (!Number.isSafeInteger(intervalYears) || intervalYears < 1)
+    throw new RangeError(`a manuring interval is whole years from 1: ${intervalYears}`);
+  const refusing = planned.filter(({ takesManure }) => !takesManure);
+  const grid = cellsOf(
+    ground,
+    [...manurings, ...refusing].map(({ footprint }) => footprint),
+  );
+  const reasonOf = (cell: Footprint): TurnReason => {
+    if (refusing.some(({ footprint }) => liesIn(cell, footprint)))
+      return { code: 'crop-takes-none', areaCm2: areaCm2(cell) };
+    const seasons = manurings.filter(({ footprint }) => liesIn(cell, footprint)).map((one) => one.season);
+    if (seasons.length === 0) return { code: 'unlogged', areaCm2: areaCm2(cell) };
+    const manuredFor = Math.max(...seasons);
+    if (manuredFor <= season - intervalYears) return { code: 'due', manuredFor, areaCm2: areaCm2(cell) };
+    return { code: 'not-yet', manuredFor, dueFor: manuredFor + intervalYears, areaCm2: areaCm2(cell) };
+  };
+  return grid.cells.map((cell) => ({ cell, reason: reasonOf(cell) }));
 }
 
 // One line for each reason, whatever the pieces.

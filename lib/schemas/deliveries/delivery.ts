@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { isCalendarDate } from '@/lib/domain/calendar/calendar-date';
 import { day } from '../day';
-import { line, optionalLine, ticked, wholeNumber } from '../text';
+import { line, optionalLine, optionalWhole, ticked, wholeNumber } from '../text';
 import { form, optionalRowId, rowId, rowIds, writeId } from '../write';
 
 const amountWords = 'Give the amount as a number above 0, with at most three decimals.';
@@ -15,14 +15,6 @@ const closing = z
   .trim()
   .refine((text) => wallShape.test(text) && isCalendarDate(text.slice(0, 10)), wallTime)
   .transform((text) => text.replace(' ', 'T').slice(0, 16));
-
-function optionalWhole(what: string, least: number, most: number) {
-  return z
-    .union([z.literal('').transform(() => null), wholeNumber(what, least, most)], {
-      error: `Give ${what} as a whole number, or leave it empty.`,
-    })
-    .default(null);
-}
 
 const facts = {
   name: line('a name for the delivery', 80),
@@ -118,4 +110,5 @@ export const beyondInput = form({
   loads: loads.refine((count) => count > 0, 'Give whole loads, 1 to 9,999.'),
   reason: line('the reason', 200),
 });
+export const holdInput = form({ writeId, deliveryId: rowId, reason: line('the reason', 200) });
 export const giveUpInput = form({ writeId, deliveryId: rowId, bookingId: rowId });

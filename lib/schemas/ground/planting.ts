@@ -7,7 +7,8 @@ import { form, optionalRowId, rowId, writeId } from '../write';
 const cropKey = z.string({ error: 'Choose a crop.' }).trim().min(1, 'Choose a crop.').max(80, 'Choose a crop.');
 
 const seasonWords = 'Give the season as a year, such as 2027.';
-const season = z
+/** A season as it is typed: a year. */
+export const season = z
   .string({ error: seasonWords })
   .trim()
   .regex(/^(19|20|21)\d\d$/, seasonWords)
@@ -54,25 +55,5 @@ export const fillGridInput = form({
     .max(600, 'That is more than one grid holds.'),
 });
 
-const loadsWords = 'Give whole loads, 0 to 9,999, or leave it empty.';
-
-export const logManuringInput = form({
-  writeId,
-  bedId: rowId,
-  kind: z.enum(['manured', 'limed'], 'Say what was done.').default('manured'),
-  season,
-  doneOn: optionalDay('the day'),
-  materialKey: optionalLine('the material', 40),
-  loads: z
-    .string({ error: loadsWords })
-    .trim()
-    .regex(/^\d{0,4}$/, loadsWords)
-    .default('')
-    .transform((text) => (text === '' ? null : Number(text))),
-  partFrom: typedLength(),
-  partLength: typedLength(),
-});
-
-export const retireManuringInput = form({ writeId, bedId: rowId, workId: rowId });
 export const importPlantingsInput = form({ writeId, plotId: rowId, table: csvText });
 export const lookAtPlantingsInput = importPlantingsInput.pick({ plotId: true, table: true });

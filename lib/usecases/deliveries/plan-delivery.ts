@@ -13,7 +13,6 @@ import {
 import { sitesOf } from '@/lib/data/plot-store';
 import { settingsOn } from '@/lib/data/setting';
 import { memberById } from '@/lib/data/member';
-import { materialOf } from '@/lib/domain/catalogue/materials';
 import { canRunSociety } from '@/lib/domain/policy/standing';
 import { loadsIn } from '@/lib/domain/quantity/load';
 import { commitmentOf } from '@/lib/domain/sharing/lot';
@@ -29,6 +28,7 @@ import {
 import { mutation, type WriteContext } from '../operation';
 import { NotFound, refuse } from '../refusal';
 import { tell } from '../tell';
+import { checkDensity } from './check-density';
 import { takeStep, tellBookers } from './open-delivery';
 import { everyMemberId } from './recipients';
 
@@ -37,11 +37,7 @@ type Typed = Omit<z.output<typeof planDeliveryInput>, 'writeId'>;
 // The barrow and the dressing are those in force when it is planned, and stay so for this delivery.
 async function factsOf({ tx, scope, today, now }: WriteContext, typed: Typed): Promise<DeliveryFacts> {
   const { amount: thousandths, amountUnit: unit, price, closesAt: wall, ...rest } = typed;
-  const material = materialOf(typed.materialKey);
-  if (!material) refuse('material-unknown', { field: 'materialKey' });
-  const [least, most] = [Math.floor(material.leastGPerL / 2), material.mostGPerL * 2];
-  if (typed.densityGPerL < least || typed.densityGPerL > most)
-    refuse('density-out-of-range', { field: 'densityGPerL', numbers: { least, most } });
+  checkDensity(typed.materialKey, typed.densityGPerL, 'densityGPerL');
   if (typed.collectByOn < typed.arrivesOn) refuse('days-out-of-order', { field: 'collectByOn' });
   const closesAt = closingAt(scope.timeZone, wall);
   if (closesAt <= now) refuse('closing-in-the-past', { field: 'closesAt' });

@@ -112,7 +112,8 @@ export const readQueue = query({
   read: async (context, { deliveryId }) => {
     const { db, scope, today } = context;
     const delivery = await found(context, deliveryId);
-    if (!delivery.lot?.bytesHex) return { delivery: titled(delivery), today, result: null };
+    const { timeZone } = scope;
+    if (!delivery.lot?.bytesHex) return { delivery: titled(delivery), timeZone, today, result: null };
     const bookings = await bookingsOf(db, scope, deliveryId);
     const record = asRecord(await shareOutRecordOf(db, scope, deliveryId));
     const { claims, frozen, seed } = await frozenClaims(db, scope, delivery, bookings, record);
@@ -147,6 +148,7 @@ export const readQueue = query({
     );
     return {
       delivery: titled(delivery),
+      timeZone,
       today,
       mine: (await holdingsOfMember(db, scope, scope.memberId, today)).map(({ id }) => id),
       result: {

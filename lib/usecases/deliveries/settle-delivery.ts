@@ -2,7 +2,7 @@ import 'server-only';
 import { bookedBeds, type BookingRecord, bookingsOf } from '@/lib/data/booking';
 import { writeCredits } from '@/lib/data/credit';
 import { type DeliveryRecord, moveDelivery, shareOutRecordOf } from '@/lib/data/delivery';
-import { createManurings } from '@/lib/data/ground-work';
+import { createWorks } from '@/lib/data/ground-work';
 import { materialOf } from '@/lib/domain/catalogue/materials';
 import { bedsCovered } from '@/lib/domain/need/beds-covered';
 import { canRunSociety } from '@/lib/domain/policy/standing';
@@ -71,16 +71,17 @@ async function manureBeds(
   const covered = bedsCovered(booking.collectedLoads, delivery.barrowLitres * delivery.densityGPerL, wanted);
   const frames = new Map(beds.map(({ bedId, frameId }) => [bedId, frameId]));
   const work = {
+    kind: 'manured' as const,
     holdingId: booking.holdingId,
     season: seasonServed(delivery.arrivesOn),
     doneOn: null,
     materialKey: delivery.materialKey,
-    loads: null,
+    ageMonths: delivery.ageMonths,
     deliveryId: delivery.id,
   };
-  await createManurings(
+  await createWorks(
     tx,
     scope,
-    covered.map(({ bedId, footprint }) => ({ ...work, footprint, frameId: frames.get(bedId) ?? '' })),
+    covered.map(({ bedId, footprint, massG }) => ({ ...work, footprint, massG, frameId: frames.get(bedId) ?? '' })),
   );
 }

@@ -9,6 +9,7 @@ import {
 } from '@/lib/data/delivery';
 import { canRunSociety } from '@/lib/domain/policy/standing';
 import { type ShareOut, shareOut } from '@/lib/domain/sharing/share-out';
+import { dayIn } from '@/lib/platform/clock';
 import { confirmInput, deliveryInput, measureInput } from '@/lib/schemas/deliveries/delivery';
 import { mutation, type WriteContext } from '../operation';
 import { refuse } from '../refusal';
@@ -81,6 +82,7 @@ export const confirmShareOut = mutation({
   write: async (context, { deliveryId }) => {
     const { tx, scope, now, note } = context;
     const delivery = await lockForConfirming(context, deliveryId);
+    refuseWhileHeld(context, delivery);
     await refuseWhileUnsettled(context, delivery);
     const bookings = await bookingsOf(tx, scope, deliveryId);
     if (bookings.length === 0) refuse('nothing-booked');
@@ -120,6 +122,11 @@ async function lockForConfirming(context: WriteContext, deliveryId: string): Pro
   const delivery = await lockDelivery(context.tx, context.scope, deliveryId, context.now, 'alone');
   if (delivery && ['shared', 'collecting', 'settled'].includes(delivery.state)) refuse('confirmed-already');
   return takeStep(context, deliveryId, 'confirm');
+}
+
+// Read under the lock that holding takes too, so that the two never cross; the database would refuse as well.
+function refuseWhileHeld({ scope }: WriteContext, { held }: DeliveryRecord): void {
+  if (held) refuse('delivery-held', { numbers: { since: dayIn(scope.timeZone, held.since), reason: held.reason } });
 }
 
 async function refuseWhileUnsettled({ tx, scope }: WriteContext, delivery: DeliveryRecord): Promise<void> {

@@ -1,17 +1,13 @@
 import 'server-only';
-import { bedsStanding } from '@/lib/data/bed';
-import { cropsOf } from '@/lib/data/crop';
 import type { Db } from '@/lib/data/db';
-import { manuringsIn } from '@/lib/data/ground-work';
-import { plantingsIn } from '@/lib/data/planting';
-import { plotsOn } from '@/lib/data/plot';
+import type { PlotOnDay } from '@/lib/data/plot';
 import type { Scope } from '@/lib/data/scope';
 import type { CalendarDate } from '@/lib/domain/calendar/calendar-date';
 import { materialOf } from '@/lib/domain/catalogue/materials';
 import { areaCm2, type Footprint } from '@/lib/domain/ground/footprint';
 import { cultivableCm2, needOf } from '@/lib/domain/need/need-of';
-import { bareKey } from '@/lib/domain/rotation/recorded-planting';
 import { type Turn, turnOf } from '@/lib/domain/rotation/turn';
+import { readNeedyGround, turnOfUndivided } from './needy-ground';
 
 /** How a dressing is measured: the rules in force, or those a delivery was opened with. */
 export type Dressing = {
@@ -72,71 +68,58 @@ export async function needsByHolding(
   given: { season: number; day: CalendarDate; dressing: Dressing },
 ): Promise<ReadonlyMap<string, HoldingNeed>> {
   const { season, day, dressing } = given;
+  const { intervalYears, cultivableSharePercent } = dressing;
   const ids = holdings.flatMap(({ plotIds }) => plotIds);
-  const [plots, beds, crops] = await Promise.all([
-    plotsOn(db, scope, day, { ids }),
-    bedsStanding(db, scope, day, day, ids),
-    cropsOf(db, scope),
-  ]);
-  const frameIds = [...new Set([...plots, ...beds].map(({ frameId }) => frameId))];
-  const [planted, manurings] = await Promise.all([
-    plantingsIn(db, scope, crops, { from: season, to: season }, frameIds),
-    manuringsIn(db, scope, frameIds),
-  ]);
+  const ground = await readNeedyGround(db, scope, ids, { day, from: season, to: season });
   const feeds = materialOf(dressing.materialKey)?.feedsTurns ?? false;
-  const turn = (frameId: string, ground: Footprint) =>
+  const turn = (frameId: string, footprint: Footprint) =>
     turnOf({
-      ground,
+      ground: footprint,
       season,
-      intervalYears: dressing.intervalYears,
-      manurings: manurings.filter((one) => one.frameId === frameId),
-      planned: planted
-        .filter((one) => one.frameId === frameId && one.cropKey !== bareKey)
-        .map(({ footprint, cropKey }) => ({ footprint, takesManure: crops.get(cropKey)?.takesManure ?? false })),
+      intervalYears,
+      manurings: ground.manuringsOf(frameId),
+      planned: ground.plannedOf(frameId, season),
     });
+  const lineOf = (plot: PlotOnDay): Omit<NeedLine, 'massG' | 'assumedG'>[] => {
+    const beds = ground.bedsOf(plot.id);
+    const place = { plotNumber: plot.number, frameId: plot.frameId };
+    if (beds.length)
+      return beds.map(({ id, name, footprint, frameId }) => ({
+        ...place,
+        frameId,
+        id,
+        kind: 'bed',
+        label: name,
+        footprint,
+        areaCm2: areaCm2(footprint),
+        turn: turn(frameId, footprint),
+      }));
+    const undivided = cultivableCm2(plot.areaCm2, cultivableSharePercent);
+    return [
+      {
+        ...place,
+        id: plot.id,
+        kind: 'plot',
+        label: plot.number,
+        footprint: null,
+        areaCm2: undivided,
+        turn: turnOfUndivided(undivided, intervalYears),
+      },
+    ];
+  };
+  const lines = new Map(ground.plots.map((plot) => [plot.id, lineOf(plot)]));
+  // As people count the plots, whatever order they are asked in.
+  const places = new Map(ground.plots.map(({ id }, at) => [id, at]));
   const linesOf = (plotIds: readonly string[]) =>
-    plots
-      .filter(({ id }) => plotIds.includes(id))
-      .flatMap((plot): Omit<NeedLine, 'massG' | 'assumedG'>[] => {
-        const own = beds.filter(({ plotId }) => plotId === plot.id);
-        const place = { plotNumber: plot.number, frameId: plot.frameId };
-        if (own.length)
-          return own.map(({ id, name, footprint, frameId }) => ({
-            ...place,
-            frameId,
-            id,
-            kind: 'bed',
-            label: name,
-            footprint,
-            areaCm2: areaCm2(footprint),
-            turn: turn(frameId, footprint),
-          }));
-        const unlogged = cultivableCm2(plot.areaCm2, dressing.cultivableSharePercent);
-        const turnOfPlot: Turn = {
-          dueCm2: 0,
-          unloggedCm2: unlogged,
-          notDueCm2: 0,
-          intervalYears: dressing.intervalYears,
-          reasons: [{ code: 'unlogged', areaCm2: unlogged }],
-        };
-        return [
-          {
-            ...place,
-            id: plot.id,
-            kind: 'plot',
-            label: plot.number,
-            footprint: null,
-            areaCm2: unlogged,
-            turn: turnOfPlot,
-          },
-        ];
-      });
+    [...plotIds]
+      .sort((a, b) => (places.get(a) ?? 0) - (places.get(b) ?? 0))
+      .flatMap((plotId) => lines.get(plotId) ?? []);
   return new Map(
     holdings.map(({ id, plotIds }) => {
-      const lines = linesOf(plotIds);
-      const need = needOf(feeds ? lines.map((line) => ({ id: line.id, ...line.turn })) : [], dressing);
-      const weights = new Map(need.grounds.map((ground) => [ground.id, ground]));
-      const weighed = lines.map((line) => ({
+      const own = linesOf(plotIds);
+      const need = needOf(feeds ? own.map((line) => ({ id: line.id, ...line.turn })) : [], dressing);
+      const weights = new Map(need.grounds.map((one) => [one.id, one]));
+      const weighed = own.map((line) => ({
         ...line,
         massG: weights.get(line.id)?.massG ?? 0,
         assumedG: weights.get(line.id)?.assumedG ?? 0,

@@ -5,6 +5,7 @@ import { worksIn } from '@/lib/data/ground-work';
 import { plantingsIn } from '@/lib/data/planting';
 import { settingsOn } from '@/lib/data/setting';
 import { troublesIn } from '@/lib/data/trouble';
+import type { Crop } from '@/lib/domain/catalogue/crops';
 import { byFrame } from '@/lib/domain/ground/by-frame';
 import { areaCm2, type Footprint, overlap } from '@/lib/domain/ground/footprint';
 import { canEnter } from '@/lib/domain/policy/standing';
@@ -14,6 +15,7 @@ import { type Judgement, judge } from '@/lib/domain/rotation/judge';
 import { judgeInput } from '@/lib/schemas/ground/planting';
 import { query } from '../operation';
 import { NotFound, Refused, type Refusal } from '../refusal';
+import { type ToldWait, waitsOf } from './food-and-lime';
 import { openBed } from './open-bed';
 import { partOf } from './place-planting';
 import { judgedGroups, longestBreak, type NamedFinding, nameFindings, rotationSettings } from './rotation-settings';
@@ -32,6 +34,8 @@ export type JudgedPlanting = {
   readonly moveToCm: number | null;
   /** Other beds of the holding whose break is kept. */
   readonly otherBeds: readonly { readonly id: string; readonly name: string }[];
+  /** How long its harvest would have to wait for the manure of its ground; null where it need not. */
+  readonly wait: ToldWait | null;
 };
 
 /** Judge a crop on a bed, or part of it, for a season; and where it falls short, say where it would not. */
@@ -82,9 +86,26 @@ export const judgePlanting = query({
       otherBeds: isShort
         ? beds.filter((bed) => keeps(bed.frameId, bed.footprint)).map(({ id, name }) => ({ id, name }))
         : [],
+      wait: waitsOf([proposed(crop, footprint, input.season)], works, today)[0] ?? null,
     };
   },
 });
+
+// As it would stand on record, not yet begun.
+function proposed({ key, name }: Crop, footprint: Footprint, season: number) {
+  return {
+    ...{
+      id: 'proposed',
+      cropKey: key,
+      cropName: name,
+      footprint,
+      firstSeason: season,
+      lastSeason: season,
+      planned: true,
+    },
+    ...{ sownOn: null, plantedOn: null, clearedOn: null },
+  };
+}
 
 // The places worth trying: where something that stood or was found there ends or begins.
 function moveAlong(

@@ -1,21 +1,13 @@
 import 'server-only';
 import { bedsStanding } from '@/lib/data/bed';
 import { cropsOf } from '@/lib/data/crop';
-import { createManurings, retireManuring as takeBackManuring } from '@/lib/data/ground-work';
 import { createPlantings, type NewPlanting, plantingById, plantingsIn, retirePlantings } from '@/lib/data/planting';
 import { settingsOn } from '@/lib/data/setting';
-import { materialOf } from '@/lib/domain/catalogue/materials';
 import { overlap } from '@/lib/domain/ground/footprint';
 import { canEnter } from '@/lib/domain/policy/standing';
-import {
-  fillGridInput,
-  logManuringInput,
-  recordPlantingInput,
-  retireManuringInput,
-  retirePlantingInput,
-} from '@/lib/schemas/ground/planting';
+import { fillGridInput, recordPlantingInput, retirePlantingInput } from '@/lib/schemas/ground/planting';
 import { mutation } from '../operation';
-import { NotFound, refuse } from '../refusal';
+import { NotFound } from '../refusal';
 import { openBed, openPlot } from './open-bed';
 import { tellHolders } from './tell-holders';
 import { cropOrBare, partOf, seasonsFor } from './place-planting';
@@ -174,65 +166,5 @@ export const fillGrid = mutation({
     }
     await tellHolders(context, open);
     return { recorded: filled.length };
-  },
-});
-
-/** Log ground as manured for a season, which resets the turn there, or as limed. */
-export const logManuring = mutation({
-  name: 'log-manuring',
-  allow: canEnter,
-  input: logManuringInput,
-  write: async (context, input) => {
-    const { tx, scope, today, note } = context;
-    const open = await openBed({ db: tx, scope, today }, input.bedId);
-    const { kind, season, doneOn, loads } = input;
-    const { materialKey } = input;
-    if (materialKey && !materialOf(materialKey)) refuse('material-unknown', { field: 'materialKey' });
-    const footprint = partOf(open.bed.footprint, input, scope.units);
-    const manuring = {
-      kind,
-      season,
-      doneOn,
-      loads,
-      materialKey,
-      footprint,
-      frameId: open.bed.frameId,
-      holdingId: open.holding?.id ?? null,
-      deliveryId: null,
-    };
-    if (season > Number(today.slice(0, 4)) + 1)
-      refuse('season-out-of-range', { field: 'season', numbers: { least: 1900, most: Number(today.slice(0, 4)) + 1 } });
-    await createManurings(tx, scope, [manuring]);
-    note({
-      verb: kind,
-      thing: 'bed',
-      thingId: open.bed.id,
-      forHoldingId: open.holding?.id ?? null,
-      after: { season, loads, ...footprint },
-    });
-    await tellHolders(context, open);
-    return { bedId: open.bed.id };
-  },
-});
-
-/** Take a log of manuring back. */
-export const retireManuring = mutation({
-  name: 'retire-manuring',
-  allow: canEnter,
-  input: retireManuringInput,
-  write: async (context, { bedId, workId }) => {
-    const { tx, scope, today, now, note } = context;
-    const open = await openBed({ db: tx, scope, today }, bedId);
-    const row = await takeBackManuring(tx, scope, workId, now);
-    if (!row || row.frameId !== open.bed.frameId) throw new NotFound();
-    note({
-      verb: 'manuring taken back',
-      thing: 'bed',
-      thingId: bedId,
-      forHoldingId: open.holding?.id ?? null,
-      before: { season: row.season, loads: row.loads },
-    });
-    await tellHolders(context, open);
-    return { bedId };
   },
 });

@@ -2,6 +2,7 @@ import 'server-only';
 import { z } from 'zod';
 import { bedsStanding, type BedRecord } from '@/lib/data/bed';
 import { cropsOf } from '@/lib/data/crop';
+import { sheetsOfHoldings } from '@/lib/data/ground-sheet';
 import { worksIn } from '@/lib/data/ground-work';
 import { holdingById, holdingsOfMember, holdingsOn } from '@/lib/data/holding';
 import { type PlantingRecord, plantingsIn } from '@/lib/data/planting';
@@ -20,6 +21,7 @@ import { NotFound } from '../refusal';
 import { type Dressing, needOfPlots, seasonServed } from './holding-need';
 import { openBed, openPlot } from './open-bed';
 import { troubleNearby } from '../site/read-troubles';
+import { lineOf } from '../sheets/sheet-line';
 import { planOf } from './plan-of';
 import { judgedGroups, nameFindings, rotationSettings } from './rotation-settings';
 
@@ -73,7 +75,14 @@ export const readGround = query({
         }))
       : [];
     const nearby = await troubleNearby(context, plots);
-    return { today, season, plan, need, dressing, units: scope.units, holdings, everybody, nearby, isOwn: !holdingId };
+    const sheets = await sheetsOfHoldings(
+      db,
+      scope,
+      holdings.map(({ id }) => id),
+      seasonServed(today),
+    );
+    const people = { holdings, everybody, nearby, isOwn: !holdingId };
+    return { today, season, plan, need, dressing, units: scope.units, ...people, sheets: sheets.map(lineOf) };
   },
 });
 

@@ -4,7 +4,7 @@ import { changesByOthers } from '@/lib/data/audit';
 import { bedsStanding } from '@/lib/data/bed';
 import { bookingsOfHoldings } from '@/lib/data/booking';
 import { cropsOf } from '@/lib/data/crop';
-import { deliveriesOf } from '@/lib/data/delivery';
+import { deliveriesOf, type DeliveryRecord } from '@/lib/data/delivery';
 import { type HoldingOnDay, holdingsOfMember } from '@/lib/data/holding';
 import { plantingsIn } from '@/lib/data/planting';
 import { addDays, type CalendarDate } from '@/lib/domain/calendar/calendar-date';
@@ -14,6 +14,8 @@ import { canEnter, canRunSociety } from '@/lib/domain/policy/standing';
 import { instantIn } from '@/lib/platform/clock';
 import { needsForDelivery } from '../deliveries/book-loads';
 import { query, type ReadContext } from '../operation';
+import { dueOfResidues, type ResidueDue } from '../residue/due-residue';
+import { dueOfSheets, type SheetDue } from '../sheets/due-sheets';
 import type { HoldingNeed } from './holding-need';
 
 /** One thing that wants doing. All of it is derived: done where it is done. */
@@ -44,7 +46,9 @@ export type Due =
       readonly beds: readonly string[];
       readonly isNext: boolean;
     }
-  | { readonly code: 'run'; readonly deliveryId: string; readonly name: string; readonly step: string };
+  | { readonly code: 'run'; readonly deliveryId: string; readonly name: string; readonly step: string }
+  | ResidueDue
+  | SheetDue;
 
 /** What wants doing this week, most pressing first. */
 export const readWeek = query({
@@ -54,11 +58,13 @@ export const readWeek = query({
   read: async (context) => {
     const { db, scope, today } = context;
     const holdings = (await holdingsOfMember(db, scope, scope.memberId, today)).filter(({ plots }) => plots.length);
-    const deliveries = await dueOfDeliveries(context, holdings);
+    const coming = await deliveriesOf(db, scope, context.now);
+    const residues = await dueOfResidues(context, coming);
+    const deliveries = await dueOfDeliveries(context, holdings, coming);
     const ground = await dueOfGround(context, holdings);
     return {
       lately: await changedLately(context, holdings),
-      due: [...deliveries, ...ground],
+      due: [...residues, ...deliveries, ...(await dueOfSheets(context, holdings)), ...ground],
       today,
       timeZone: scope.timeZone,
       units: scope.units,
@@ -100,15 +106,19 @@ const steps: Partial<Record<DeliveryState, string>> = {
   collecting: 'being collected; settle it when all is done',
 };
 
-async function dueOfDeliveries(context: ReadContext, holdings: readonly HoldingOnDay[]): Promise<Due[]> {
-  const { db, scope, today, now } = context;
-  const due: Due[] = [];
+async function dueOfDeliveries(
+  context: ReadContext,
+  holdings: readonly HoldingOnDay[],
+  coming: readonly DeliveryRecord[],
+): Promise<Due[]> {
+  const { db, scope, today } = context;
+  const due: Exclude<Due, ResidueDue | SheetDue>[] = [];
   const bookings = await bookingsOfHoldings(
     db,
     scope,
     holdings.map(({ id }) => id),
   );
-  for (const delivery of await deliveriesOf(db, scope, now)) {
+  for (const delivery of coming) {
     const { id: deliveryId, name, state } = delivery;
     if (['open', 'shared', 'collecting'].includes(state)) {
       const needs = state === 'open' ? await needsForDelivery({ tx: db, scope, today }, delivery, holdings) : null;
@@ -137,7 +147,8 @@ async function dueOfDeliveries(context: ReadContext, holdings: readonly HoldingO
           });
       }
     }
-    const step = steps[state];
+    // What is held waits for the decision, which stands by itself.
+    const step = delivery.held && state === 'tipped' ? undefined : steps[state];
     if (step && canRunSociety(scope)) due.push({ code: 'run', deliveryId, name, step });
   }
   const order = { collect: 0, book: 1, run: 2, 'draw-beds': 3, record: 4 };

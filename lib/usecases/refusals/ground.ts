@@ -27,4 +27,12 @@ export type GroundRefusal =
   | 'season-out-of-range'
   | 'plantings-faults'
   | 'crop-name-taken'
-  | 'bed-retired';
+  | 'bed-retired'
+  | 'loads-wrong'
+  | 'weight-wrong'
+  | 'rate-wrong'
+  | 'amount-too-much'
+  | 'not-by-the-barrow'
+  | 'depth-out-of-range'
+  | 'done-in-the-future'
+  | 'work-of-a-sheet';

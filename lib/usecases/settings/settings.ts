@@ -15,7 +15,7 @@ export const readSettings = query({
   read: async ({ db, scope, today }) => ({
     today,
     values: await settingsOn(db, scope, today),
-    history: await settingHistory(db, scope),
+    history: await settingHistory(db, scope, 'rules'),
   }),
 });
 

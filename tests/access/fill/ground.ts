@@ -1,6 +1,8 @@
 import { db } from '@/lib/data/db';
 import { todayIn } from '@/lib/platform/clock';
 import { recordPlanting } from '@/lib/usecases/ground/keep-plantings';
+import { makeSheet } from '@/lib/usecases/sheets/make-sheet';
+import { tickTrench } from '@/lib/usecases/sheets/tick-trench';
 import { done, makePlot, once, type TestMember } from '../../fixtures/society';
 import type { Made, Members, Word } from './members';
 
@@ -61,6 +63,8 @@ export async function makeGround(society: Made, word: Word, { holder, neighbour,
       season: thisYear() - 2,
     },
   });
+  const { sheetId } = await done(makeSheet.run(holder.caller, once({ bedId: nextBedId, group: 'alliums' })));
+  await done(tickTrench.run(holder.caller, once({ sheetId, trench: '1' })));
   const troubleId = await createTrouble(society, plot, word('trouble notes'));
   const courses = await createCourses(society, plot, bedId);
   const ids = {
@@ -72,6 +76,7 @@ export async function makeGround(society: Made, word: Word, { holder, neighbour,
     nextBedId,
     plantingId,
     workId,
+    sheetId,
     bedName,
   };
   const others = { otherHoldingId: other.holdingId, otherBedId };

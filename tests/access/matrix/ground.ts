@@ -5,16 +5,13 @@ import { importPlantings, lookAtPlantings } from '@/lib/usecases/ground/import-p
 import { judgePlanting } from '@/lib/usecases/ground/judge-planting';
 import { addBeds, changeBed, joinBeds, retireBed, splitBed } from '@/lib/usecases/ground/keep-beds';
 import { listCrops, saveCrop } from '@/lib/usecases/ground/keep-crops';
-import {
-  fillGrid,
-  logManuring,
-  recordPlanting,
-  retireManuring,
-  retirePlanting,
-} from '@/lib/usecases/ground/keep-plantings';
+import { fillGrid, recordPlanting, retirePlanting } from '@/lib/usecases/ground/keep-plantings';
 import { recordTrouble, retireTrouble } from '@/lib/usecases/ground/keep-troubles';
+import { logWork, retireWork } from '@/lib/usecases/ground/keep-works';
+import { readFeeding } from '@/lib/usecases/ground/read-feeding';
 import { readBed, readGrid, readGround } from '@/lib/usecases/ground/read-ground';
 import { readPlot } from '@/lib/usecases/ground/read-plot';
+import { readSiteNeed } from '@/lib/usecases/ground/read-site-need';
 import { readWeek } from '@/lib/usecases/ground/read-week';
 import { importPlots, lookAtPlots } from '@/lib/usecases/plots/import-plots';
 import { halvePlot, joinPlots } from '@/lib/usecases/plots/halve-and-join';
@@ -75,8 +72,9 @@ export const ground: readonly Row[] = [
     input: ({ plotId, bedName }) => once({ plotId, table: `bed,crop,season\n${bedName},leek,2022` }),
     allow: keepers,
   },
-  { operation: logManuring, input: ({ bedId }) => once({ bedId, season: '2026' }), allow: keepers },
-  { operation: retireManuring, input: ({ bedId, workId }) => once({ bedId, workId }), allow: keepers },
+  { operation: logWork, input: ({ bedId }) => once({ bedId, season: '2026', amount: '3' }), allow: keepers },
+  { operation: retireWork, input: ({ bedId, workId }) => once({ bedId, workId }), allow: keepers },
+  { operation: readFeeding, input: ({ bedId }) => ({ bedId, ph: '6.0' }), allow: keepers },
   { operation: readCourseForm, input: ({ holdingId }) => ({ holdingId }), allow: keepers },
   { operation: readCourse, input: ({ courseId }) => ({ courseId }), allow: keepers },
   {
@@ -109,6 +107,7 @@ export const ground: readonly Row[] = [
   { operation: readRotation, input: ({ siteId }) => ({ siteId, group: 'allium-kin', more: '1' }), allow: committee },
   { operation: readRotationCsv, input: ({ siteId }) => ({ siteId }), allow: committee },
   { operation: readTroubles, input: () => ({}), allow: secretary },
+  { operation: readSiteNeed, input: () => ({}), allow: committee },
   { operation: listCrops, input: () => ({}), allow: everybody },
   {
     operation: saveCrop,

@@ -1,7 +1,19 @@
 import type { Row } from '../row';
 import { deliveries } from './deliveries';
 import { ground } from './ground';
+import { measures } from './measures';
 import { members } from './members';
+import { recipes } from './recipes';
+import { residue } from './residue';
+import { sheets } from './sheets';
 
 /** Every operation there is, with who may; a missing one fails the suite. */
-export const rows: readonly Row[] = [...members, ...ground, ...deliveries];
+export const rows: readonly Row[] = [
+  ...members,
+  ...ground,
+  ...recipes,
+  ...sheets,
+  ...deliveries,
+  ...residue,
+  ...measures,
+];

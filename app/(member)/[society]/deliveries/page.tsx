@@ -25,6 +25,9 @@ export default async function DeliveriesPage({ params }: { params: Promise<{ soc
         <Link className="button" href={`/${society}/deliveries/credits`}>
           Credits
         </Link>
+        <Link className="button" href={`/${society}/measures`}>
+          Measures
+        </Link>
       </PageHead>
       {deliveries.length === 0 ? (
         <Empty>No delivery yet. The secretary plans one; you will be told when booking opens.</Empty>
@@ -39,7 +42,7 @@ export default async function DeliveriesPage({ params }: { params: Promise<{ soc
             { head: 'heap', number: true },
             { head: 'yours' },
           ]}
-          rows={deliveries.map(({ id, name, material, arrivesOn, state, heapLoads, expectedLoads, mine }) => ({
+          rows={deliveries.map(({ id, name, material, arrivesOn, state, heapLoads, expectedLoads, mine, held }) => ({
             key: id,
             mine: state === 'open',
             cells: [
@@ -48,7 +51,7 @@ export default async function DeliveriesPage({ params }: { params: Promise<{ soc
                 <div className="small soft">{material}</div>
               </div>,
               dayWords(arrivesOn),
-              stateWords(state),
+              `${stateWords(state)}${held && state !== 'called_off' ? '; held' : ''}`,
               heapLoads === null ? `about ${expectedLoads}` : heapLoads,
               mine
                 .map((booking) =>

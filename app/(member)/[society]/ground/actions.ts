@@ -3,15 +3,11 @@
 import { lookThenSubmit, submitForm } from '@/app/_server/form-action';
 import { withTableFile } from '@/app/_server/table-file';
 import type { FormState } from '@/app/_ui/form-state';
+import { loggedWords } from '@/app/_ui/work-words';
 import { addBeds, changeBed, joinBeds, retireBed, splitBed } from '@/lib/usecases/ground/keep-beds';
-import {
-  fillGrid,
-  logManuring,
-  recordPlanting,
-  retireManuring,
-  retirePlanting,
-} from '@/lib/usecases/ground/keep-plantings';
+import { fillGrid, recordPlanting, retirePlanting } from '@/lib/usecases/ground/keep-plantings';
 import { recordTrouble, retireTrouble } from '@/lib/usecases/ground/keep-troubles';
+import { logWork, retireWork } from '@/lib/usecases/ground/keep-works';
 import { importPlantings, lookAtPlantings, type PlantingSeen } from '@/lib/usecases/ground/import-plantings';
 
 export async function addBedsAction(slug: string, plotId: string, _: FormState, form: FormData): Promise<FormState> {
@@ -72,23 +68,24 @@ export async function retirePlantingAction(
   return submitForm(retirePlanting, { slug, form, fixed: { plantingId }, done: () => ({ message: 'Taken back.' }) });
 }
 
-export async function logManuringAction(slug: string, bedId: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(logManuring, {
+/** The fields that a kind of work has beside those of all work come with its form. */
+export async function logWorkAction(slug: string, bedId: string, _: FormState, form: FormData): Promise<FormState> {
+  return submitForm(logWork, {
     slug,
     form,
     fixed: { bedId },
-    done: () => ({ message: 'Logged. The turn is reset there.' }),
+    done: (logged) => ({ message: loggedWords(logged) }),
   });
 }
 
-export async function retireManuringAction(
+export async function retireWorkAction(
   slug: string,
   bedId: string,
   workId: string,
   _: FormState,
   form: FormData,
 ): Promise<FormState> {
-  return submitForm(retireManuring, { slug, form, fixed: { bedId, workId }, done: () => ({ message: 'Taken back.' }) });
+  return submitForm(retireWork, { slug, form, fixed: { bedId, workId }, done: () => ({ message: 'Taken back.' }) });
 }
 
 /** Cells come as `c:<bed id>:<season>` with a crop key each. */

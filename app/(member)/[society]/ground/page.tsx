@@ -12,6 +12,7 @@ import { SoilCaution } from '@/app/_ui/trouble-words';
 import { formatArea } from '@/lib/domain/quantity/area';
 import { formatLength } from '@/lib/domain/quantity/length';
 import { readGround } from '@/lib/usecases/ground/read-ground';
+import { SheetLink } from './_parts/sheet-link';
 
 export const metadata: Metadata = { title: 'My ground' };
 
@@ -20,10 +21,14 @@ type Props = { params: Promise<{ society: string }>; searchParams: Promise<{ sea
 export default async function GroundPage({ params, searchParams }: Props) {
   const { society } = await params;
   const { season: asked, holding } = await searchParams;
-  const { today, season, plan, need, units, holdings, everybody, nearby, isOwn } = await ask(readGround, society, {
-    season: asked ?? null,
-    holdingId: holding || null,
-  });
+  const { today, season, plan, need, units, holdings, everybody, nearby, isOwn, sheets } = await ask(
+    readGround,
+    society,
+    {
+      season: asked ?? null,
+      holdingId: holding || null,
+    },
+  );
   const year = Number(today.slice(0, 4));
   const who = holdings.flatMap(({ members }) => members.map(({ name }) => name)).join(' and ');
   return (
@@ -45,6 +50,19 @@ export default async function GroundPage({ params, searchParams }: Props) {
               Open
             </button>
           </form>
+        ) : null}
+        {isOwn ? (
+          <>
+            <Link className="button" href={`/${society}/ground/recipes`}>
+              Recipes and habits
+            </Link>
+            <Link className="button" href={`/${society}/measures`}>
+              Measures
+            </Link>
+            <Link className="button" href={`/${society}/ground/residue`}>
+              Residue tests
+            </Link>
+          </>
         ) : null}
       </PageHead>
       {plan.length === 0 ? (
@@ -108,9 +126,17 @@ export default async function GroundPage({ params, searchParams }: Props) {
                     {name}
                   </Link>,
                   `${formatLength(footprint.widthCm, units)} × ${formatLength(footprint.lengthCm, units)}`,
-                  [plantings.map(({ cropName }) => cropName).join(', ') || 'nothing recorded', mark ?? '']
-                    .filter(Boolean)
-                    .join(' · '),
+                  <>
+                    {[plantings.map(({ cropName }) => cropName).join(', ') || 'nothing recorded', mark ?? '']
+                      .filter(Boolean)
+                      .join(' · ')}
+                    <SheetLink
+                      society={society}
+                      bedId={id}
+                      isDue={mark === 'turn due'}
+                      sheet={sheets.find(({ bedId }) => bedId === id)}
+                    />
+                  </>,
                 ],
               }))}
             />

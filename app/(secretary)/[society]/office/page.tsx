@@ -9,6 +9,11 @@ export const metadata: Metadata = { title: 'Office' };
 const rooms = [
   { path: 'deliveries', name: 'Deliveries', says: 'Plan a load, type in paper bookings, share out, tick off, settle.' },
   {
+    path: 'need',
+    name: 'What the ground asks for',
+    says: 'Manure, straw and meals for this season and the next three: in all, by holding, and what is on order.',
+  },
+  {
     path: 'plots',
     name: 'Plots and tenancies',
     says: 'Take in the list of plots, draw them, let, halve and join them.',
@@ -26,6 +31,11 @@ const rooms = [
   },
   { path: 'crops', name: 'Crops', says: 'Add what the catalogue lacks.' },
   { path: 'settings', name: 'The society’s rules', says: 'Breaks, interval, dressing, barrow: each with its source.' },
+  {
+    path: 'recipes',
+    name: 'The society’s recipes',
+    says: 'How each crop group’s ground is made ready: digging, manure, meal, lime and when.',
+  },
   { path: 'book', name: 'The book of changes', says: 'Who did what, for whom, and when.' },
 ];
 

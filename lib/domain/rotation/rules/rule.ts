@@ -2,11 +2,12 @@ import type { Season } from '../../calendar/season-of';
 import type { Crop } from '../../catalogue/crops';
 import type { SuccessionRule } from '../../catalogue/succession-rules';
 import { areaCm2, type Footprint, overlap, subtract } from '../../ground/footprint';
+import type { WorkKind } from '../../ground/work-kinds';
 import type { RecordedPlanting } from '../recorded-planting';
 
 /** Something done to ground for a season. */
 export type GroundWorkRecord = {
-  readonly kind: 'manured' | 'limed';
+  readonly kind: WorkKind;
   readonly season: Season;
   readonly footprint: Footprint;
 };

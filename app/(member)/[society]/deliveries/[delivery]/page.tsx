@@ -4,10 +4,13 @@ import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
 import { TextField, TickField, TickGroup } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
+import { HeldNotice } from '@/app/_ui/held-notice';
 import { NeedReason } from '@/app/_ui/need-reason';
 import { Caution, Empty, PageHead, Reason, Sheet } from '@/app/_ui/sheet';
 import { formatMass } from '@/lib/domain/quantity/load';
 import { readDelivery } from '@/lib/usecases/deliveries/read-deliveries';
+import { readDeliveryTests } from '@/lib/usecases/residue/read-tests';
+import { TestList } from '../../_parts/residue-list';
 import { unloadAction, bookAction, withdrawAction } from '../actions';
 import { dayWords, loadsWords, reasonWords, stateWords, whenWords } from '@/app/_ui/delivery-words';
 import { plotNumbers } from '@/app/_ui/plot-numbers';
@@ -19,7 +22,10 @@ type Props = { params: Promise<{ society: string; delivery: string }> };
 
 export default async function DeliveryPage({ params }: Props) {
   const { society, delivery: deliveryId } = await params;
-  const read = await ask(readDelivery, society, { deliveryId });
+  const [read, { tests }] = await Promise.all([
+    ask(readDelivery, society, { deliveryId }),
+    ask(readDeliveryTests, society, { deliveryId }),
+  ]);
   const { delivery, timeZone, claims, totals, runs, ticks } = read;
   const lead =
     delivery.state === 'open'
@@ -45,6 +51,7 @@ export default async function DeliveryPage({ params }: Props) {
           </Link>
         ) : null}
       </PageHead>
+      <HeldNotice held={delivery.held} state={delivery.state} timeZone={timeZone} />
       <div className="stack">
         {claims.length === 0 ? <Empty>You hold no plot, so there is nothing to book for.</Empty> : null}
         {claims.map((claim) =>
@@ -57,6 +64,18 @@ export default async function DeliveryPage({ params }: Props) {
       </div>
       <div className="stack">
         <Facts read={read} />
+        <Sheet title="Weedkiller residues">
+          {tests.length ? (
+            <TestList society={society} tests={tests} />
+          ) : (
+            <p>Nobody has tested it for residues. Bought-in manure can carry weedkiller.</p>
+          )}
+          <p className="actions">
+            <Link className="button" href={`/${society}/deliveries/${deliveryId}/residue`}>
+              {tests.length ? 'The tests' : 'Test it'}
+            </Link>
+          </p>
+        </Sheet>
         <Sheet title="So far">
           <p>
             {totals.claims} holdings ask for {loadsWords(totals.asked)}; their ground needs {loadsWords(totals.need)}.

@@ -4,6 +4,7 @@ import { submitForm } from '@/app/_server/form-action';
 import type { FormState } from '@/app/_ui/form-state';
 import { typeInBookings } from '@/lib/usecases/deliveries/book-loads';
 import { enterBeyond } from '@/lib/usecases/deliveries/collect';
+import { holdDelivery, releaseDelivery } from '@/lib/usecases/deliveries/hold-delivery';
 import {
   callOffDelivery,
   changeDelivery,
@@ -66,6 +67,19 @@ export async function callOffAction(
     fixed: { deliveryId },
     done: saying(slug, deliveryId, 'called-off'),
   });
+}
+
+export async function holdAction(slug: string, deliveryId: string, _: FormState, form: FormData): Promise<FormState> {
+  return submitForm(holdDelivery, { slug, form, fixed: { deliveryId }, done: saying(slug, deliveryId, 'held') });
+}
+
+export async function releaseAction(
+  slug: string,
+  deliveryId: string,
+  _: FormState,
+  form: FormData,
+): Promise<FormState> {
+  return submitForm(releaseDelivery, { slug, form, fixed: { deliveryId }, done: saying(slug, deliveryId, 'released') });
 }
 
 export async function measureAction(

@@ -1,6 +1,7 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
+import { HeldNotice } from '@/app/_ui/held-notice';
 import { PrintButton } from '@/app/_ui/print-button';
 import { Empty, PageHead, Reason, Sheet } from '@/app/_ui/sheet';
 import { Table } from '@/app/_ui/table';
@@ -11,7 +12,7 @@ export const metadata: Metadata = { title: 'The queue' };
 
 export default async function QueuePage({ params }: { params: Promise<{ society: string; delivery: string }> }) {
   const { society, delivery: deliveryId } = await params;
-  const { delivery, result, mine } = await ask(readQueue, society, { deliveryId });
+  const { delivery, result, mine, timeZone } = await ask(readQueue, society, { deliveryId });
   const back = (
     <Link className="button" href={`/${society}/deliveries/${deliveryId}`}>
       Back to the delivery
@@ -21,6 +22,7 @@ export default async function QueuePage({ params }: { params: Promise<{ society:
     return (
       <>
         <PageHead title={`The queue of ${delivery.name}`}>{back}</PageHead>
+        <HeldNotice held={delivery.held} state={delivery.state} timeZone={timeZone} />
         <Empty>
           The queue is made when booking has closed and the secretary opens the first preview. Until then the lot is
           sealed.
@@ -42,6 +44,7 @@ export default async function QueuePage({ params }: { params: Promise<{ society:
         {back}
         <PrintButton>Print the queue</PrintButton>
       </PageHead>
+      <HeldNotice held={delivery.held} state={delivery.state} timeZone={timeZone} />
       <Sheet title="Shares" flush wide>
         <Table
           caption="Shares"

@@ -2,7 +2,8 @@ import { randomUUID } from 'node:crypto';
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
-import { Options, SelectField, TextField } from '@/app/_ui/field';
+import { Options, TextField } from '@/app/_ui/field';
+import { dayWords } from '@/app/_ui/delivery-words';
 import { Form } from '@/app/_ui/form';
 import { Findings, Verdict } from '@/app/_ui/judgement';
 import { Mark } from '@/app/_ui/mark';
@@ -11,20 +12,35 @@ import { Empty, PageHead, Reason, Sheet } from '@/app/_ui/sheet';
 import { Table } from '@/app/_ui/table';
 import { cropGroupName } from '@/lib/domain/catalogue/crop-groups';
 import { hostGroupName } from '@/lib/domain/catalogue/host-groups';
-import { materialOf } from '@/lib/domain/catalogue/materials';
 import { areaCm2 } from '@/lib/domain/ground/footprint';
 import { formatArea, percent } from '@/lib/domain/quantity/area';
 import { formatLength } from '@/lib/domain/quantity/length';
 import { judgePlanting } from '@/lib/usecases/ground/judge-planting';
+import { readFeeding } from '@/lib/usecases/ground/read-feeding';
 import { readBed } from '@/lib/usecases/ground/read-ground';
-import { logManuringAction, recordPlantingAction, retireManuringAction, retirePlantingAction } from '../../actions';
+import { listSheets } from '@/lib/usecases/sheets/read-sheet';
+import { recordPlantingAction, retirePlantingAction } from '../../actions';
 import { BedShape } from './_parts/bed-shape';
+import { GroundSheets } from './_parts/ground-sheets';
+import { HarvestWaits } from './_parts/harvest-waits';
 import { Judged } from './_parts/judged';
+import { LimeAdvice } from './_parts/lime-advice';
+import { TakeBack } from './_parts/take-back';
 import { TroublesFound } from './_parts/troubles-found';
+import { WhatFeeds } from './_parts/what-feeds';
+import { WorksDone } from './_parts/works-done';
 
 export const metadata: Metadata = { title: 'Bed' };
 
-type Search = { cropKey?: string; season?: string; partFrom?: string; partLength?: string };
+type Search = {
+  cropKey?: string;
+  season?: string;
+  partFrom?: string;
+  partLength?: string;
+  texture?: string;
+  purpose?: string;
+  ph?: string;
+};
 type Props = { params: Promise<{ society: string; bed: string }>; searchParams: Promise<Search> };
 
 export default async function BedPage({ params, searchParams }: Props) {
@@ -32,6 +48,8 @@ export default async function BedPage({ params, searchParams }: Props) {
   const search = await searchParams;
   const { bed, plot, units, plantings, troubles, works, turn, next, crops, siblings, season, holdingId, today } =
     await ask(readBed, society, { bedId });
+  const { texture, purpose, ph } = search;
+  const feeding = await ask(readFeeding, society, { bedId, texture, purpose, ph });
   const asked = {
     cropKey: search.cropKey ?? '',
     season: search.season ?? String(season),
@@ -46,6 +64,8 @@ export default async function BedPage({ params, searchParams }: Props) {
   ];
   const bound = [null, society, bedId] as const;
   const whole = areaCm2(bed.footprint);
+  const waitOf = (id: string) =>
+    feeding.waits.find(({ plantingId, isWorstCase }) => plantingId === id && !isWorstCase)?.earliestOn;
   return (
     <>
       <PageHead
@@ -121,6 +141,7 @@ export default async function BedPage({ params, searchParams }: Props) {
             </Form>
           ) : null}
         </Sheet>
+        <HarvestWaits waits={feeding.waits} clashes={feeding.clashes} />
         <Sheet title="What stood on this ground" flush aside={<span className="small soft">whoever held it</span>}>
           {plantings.length === 0 ? (
             <Empty>
@@ -144,6 +165,9 @@ export default async function BedPage({ params, searchParams }: Props) {
                   {one.cropName}
                   {one.variety ? ` ‘${one.variety}’` : ''}
                   {one.notes ? <div className="small soft">{one.notes}</div> : null}
+                  {waitOf(one.id) ? (
+                    <div className="small">no harvest before {dayWords(waitOf(one.id) ?? '')}</div>
+                  ) : null}
                 </div>,
                 percent(one.shareCm2, whole),
                 <div key="verdict">
@@ -163,6 +187,7 @@ export default async function BedPage({ params, searchParams }: Props) {
             }))}
           />
         </Sheet>
+        <WhatFeeds feeding={feeding} bedCm2={whole} />
       </div>
       <div className="stack">
         <Sheet title={`Turn for manure, ${season}`}>
@@ -171,46 +196,15 @@ export default async function BedPage({ params, searchParams }: Props) {
               <TurnWords turn={turn.turn} units={units} />
             </p>
           ) : null}
-          <ul>
-            {works.map(({ id, kind, season: manuredFor, loads, materialKey, shareCm2 }) => (
-              <li key={id}>
-                for {manuredFor}:{' '}
-                {kind === 'limed'
-                  ? 'lime'
-                  : materialKey
-                    ? (materialOf(materialKey)?.name.toLowerCase() ?? 'manure')
-                    : 'manure'}
-                {loads === null ? '' : `, ${loads} loads`} on {percent(shareCm2, whole)}{' '}
-                <TakeBack action={retireManuringAction.bind(null, society, bedId, id)} />
-              </li>
-            ))}
-          </ul>
-          <Reason ask="Log that it was manured or limed">
-            <Form action={logManuringAction.bind(...bound)} writeId={randomUUID()} submit="Log it">
-              <SelectField
-                name="kind"
-                label="What was done"
-                value="manured"
-                choices={[
-                  { value: 'manured', label: 'manured' },
-                  { value: 'limed', label: 'limed' },
-                ]}
-                hint="Not both at once: lime drives the ammonia out of manure. Leave months between them."
-              />
-              <TextField
-                name="season"
-                label="For the season"
-                value={String(season)}
-                inputMode="numeric"
-                className="short-field"
-              />
-              <TextField name="doneOn" type="date" label="Done on" />
-              <TextField name="loads" label="Barrow-loads" inputMode="numeric" className="short-field" />
-              <TextField name="partFrom" label="From the top end" hint="empty: the whole bed" className="short-field" />
-              <TextField name="partLength" label="Over a length of" className="short-field" />
-            </Form>
-          </Reason>
         </Sheet>
+        <GroundSheets
+          society={society}
+          bedId={bedId}
+          sheets={await ask(listSheets, society, { bedId })}
+          isRetired={bed.retiredOn !== null}
+        />
+        <WorksDone society={society} bedId={bedId} season={season} works={works} bedCm2={whole} units={units} />
+        <LimeAdvice feeding={feeding} asked={search.cropKey ? asked : {}} />
         <TroublesFound society={society} bedId={bedId} found={troubles} bedCm2={whole} today={today} />
         <Sheet title={`Could stand here in ${season}`} flush>
           <Table
@@ -233,15 +227,5 @@ export default async function BedPage({ params, searchParams }: Props) {
         )}
       </div>
     </>
-  );
-}
-
-function TakeBack({ action }: { action: Parameters<typeof Form>[0]['action'] }) {
-  return (
-    <Reason ask="Take back">
-      <Form action={action} writeId={randomUUID()} submit="Yes, take it back" danger className="inline-form">
-        {null}
-      </Form>
-    </Reason>
   );
 }

@@ -5,9 +5,12 @@ import { ask } from '@/app/_server/caller';
 import { dayWords, loadsWords, stateWords, whenWords } from '@/app/_ui/delivery-words';
 import { SelectField, TextField, TickField } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
+import { HeldNotice } from '@/app/_ui/held-notice';
 import { PageHead, Reason, Sheet } from '@/app/_ui/sheet';
 import { plotNumbers } from '@/app/_ui/plot-numbers';
 import { readGateList } from '@/lib/usecases/deliveries/read-deliveries';
+import { readDeliveryTests } from '@/lib/usecases/residue/read-tests';
+import { HoldSheet } from '../_parts/hold-sheet';
 import { wallTime } from '../_parts/wall-time';
 import {
   beyondAction,
@@ -28,6 +31,9 @@ const said: Record<string, string> = {
   closed: 'Booking is closed.',
   postponed: 'Put off. All who booked are told; their bookings stand.',
   'called-off': 'Called off. All who booked are told; no credit changes.',
+  held: 'Held. All who booked are told; nothing is shared out until you decide.',
+  released: 'Released. All who booked are told; it can be shared out again.',
+  weighed: 'The density is set from the bucket test, and the loads expected are worked out anew.',
   measured: 'The heap is measured.',
   shared: 'Confirmed. Everybody who can be mailed is told their share.',
   beyond: 'Entered. The shares were worked out again.',
@@ -39,7 +45,10 @@ type Props = { params: Promise<{ society: string; delivery: string }>; searchPar
 export default async function RunPage({ params, searchParams }: Props) {
   const { society, delivery: deliveryId } = await params;
   const told = said[(await searchParams).said ?? ''];
-  const { delivery, rows, timeZone } = await ask(readGateList, society, { deliveryId });
+  const [{ delivery, rows, timeZone }, residues] = await Promise.all([
+    ask(readGateList, society, { deliveryId }),
+    ask(readDeliveryTests, society, { deliveryId }),
+  ]);
   const { state } = delivery;
   const booked = rows.filter(({ booking }) => booking);
   const asked = booked.reduce((sum, { booking }) => sum + (booking?.asked ?? 0), 0);
@@ -61,6 +70,11 @@ export default async function RunPage({ params, searchParams }: Props) {
         {is('planned', 'open') ? paper('sheet', 'Blank booking sheet') : null}
         {is('open') ? paper('type-in', 'Type paper bookings in') : null}
         {is('shared', 'collecting', 'settled') ? paper('share-list', 'Share list for the gate') : null}
+        {is('planned', 'open') ? (
+          <Link className="button" href={`/${society}/measures?what=bucket`}>
+            Weigh it by the bucket
+          </Link>
+        ) : null}
         <Link className="button" href={`/${society}/deliveries/${deliveryId}`}>
           As members see it
         </Link>
@@ -70,6 +84,7 @@ export default async function RunPage({ params, searchParams }: Props) {
           {told}
         </p>
       ) : null}
+      <HeldNotice held={delivery.held} state={state} timeZone={timeZone} />
       <div className="stack">
         {is('planned') ? (
           <Sheet title="1 · Open booking">
@@ -130,7 +145,7 @@ export default async function RunPage({ params, searchParams }: Props) {
             )}
           </Sheet>
         ) : null}
-        {is('tipped') ? (
+        {is('tipped') && !delivery.held ? (
           <Sheet title="5 · Confirm the share-out">
             <Form
               action={confirmAction.bind(...bound)}
@@ -200,6 +215,7 @@ export default async function RunPage({ params, searchParams }: Props) {
       </div>
       {is('planned', 'open', 'closed', 'tipped', 'shared') ? (
         <div className="stack">
+          {is('shared') ? null : <HoldSheet society={society} read={residues} timeZone={timeZone} />}
           <Sheet title="Put it off">
             <Form action={postponeAction.bind(...bound)} writeId={randomUUID()} submit="Put it off">
               <p>Bookings stand, and all who booked are told.</p>

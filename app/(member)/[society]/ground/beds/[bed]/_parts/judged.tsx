@@ -4,6 +4,7 @@ import { AdviceList, Findings, Verdict } from '@/app/_ui/judgement';
 import { formatLength, type Units } from '@/lib/domain/quantity/length';
 import type { JudgedPlanting } from '@/lib/usecases/ground/judge-planting';
 import type { Refusal } from '@/lib/usecases/refusal';
+import { HarvestCaution, WaitLine } from './harvest-waits';
 
 type Asked = { cropKey: string; season: string; partFrom: string; partLength: string };
 type Props = { judged: JudgedPlanting | { refusals: readonly Refusal[] }; asked: Asked; society: string; units: Units };
@@ -16,7 +17,7 @@ export function Judged({ judged, asked, society, units }: Props) {
         {judged.refusals.map(wordsFor).join(' ')}
       </p>
     );
-  const { cropName, season, verdict, areas, areaCm2, findings, advice, moveToCm, otherBeds, footprint } = judged;
+  const { cropName, season, verdict, areas, areaCm2, findings, advice, moveToCm, otherBeds, footprint, wait } = judged;
   const moved =
     moveToCm === null
       ? null
@@ -31,6 +32,12 @@ export function Judged({ judged, asked, society, units }: Props) {
       </p>
       <Findings findings={findings} areaCm2={areaCm2} />
       <AdviceList advice={advice} areaCm2={areaCm2} />
+      {wait ? (
+        <>
+          <WaitLine wait={wait} />
+          <HarvestCaution />
+        </>
+      ) : null}
       {moved ? (
         <p>
           <Link className="button" href={`?${moved}`}>

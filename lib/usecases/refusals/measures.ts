@@ -1,0 +1,22 @@
+/** Why a measure was not reckoned. */
+export type MeasuresRefusal =
+  | 'length-wanted'
+  | 'thickness-wanted'
+  | 'area-wanted'
+  | 'volume-wanted'
+  | 'mass-wanted'
+  | 'bale-mass-wanted'
+  | 'jar-size-wanted'
+  | 'jar-mass-wanted'
+  | 'rate-wanted'
+  | 'number-wanted'
+  | 'choice-wanted'
+  | 'one-of-two'
+  | 'ridge-too-short'
+  | 'top-larger-than-foot'
+  | 'lighter-than-empty'
+  | 'no-bucketful'
+  | 'weighs-nothing'
+  | 'heaped-below-struck'
+  | 'holds-nothing'
+  | 'nothing-to-keep';
