@@ -5,7 +5,10 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { wordsFor } from '@/app/_server/words';
 import { NotFound, type Outcome } from '@/lib/usecases/refusal';
 import { fingerprint } from '../access/answers';
-import { doors, type Field, makeWorld, type Row, rows, type World } from '../fixtures/bad-input';
+import { doors } from '../fixtures/bad-input/doors';
+import type { Field, Row } from '../fixtures/bad-input/row';
+import { rows } from '../fixtures/bad-input/rows';
+import { makeWorld, type World } from '../fixtures/bad-input/world';
 import { shown } from '../fixtures/bad-values';
 import { keepDatabase } from '../fixtures/kept-database';
 
