@@ -41,6 +41,28 @@ export default function HelpPage() {
             set of them that cannot be met together is named.
           </p>
         </Sheet>
+        <Sheet title="Making ground ready">
+          <p>
+            Each crop group has a recipe: how it is dug, what goes into which spit, lime or none, and by when. The
+            society may set its own, and so may you, once, for all your ground. A ground sheet puts the recipe to one
+            bed: its trenches, what goes into each, which layout is less carrying, and how many sessions at your pace.
+            Tick a trench when it is dug: its ground is logged and its turn reset, and the sheet remembers where you
+            stopped.
+          </p>
+          <p>
+            Nitrogen is shown beside the guidance of 250 kg a hectare in any twelve months, wherever dressings overlap.
+            The old rule of half a load a trench is shown too, and how many times over it is; it never sets your need.
+            What sources do not say is left open: nobody has measured how far dug ground sinks again.
+          </p>
+        </Sheet>
+        <Sheet title="Bought-in manure">
+          <p>
+            Grow peas or beans in it before you trust it: pots with the manure beside pots without. The page says what
+            to do on which day, and what was seen; “no symptoms seen” is no all-clear. The secretary can hold a heap
+            from being shared out until it is settled. After fresh or young manure, harvests wait: the bed’s page says
+            how long by each published rule.
+          </p>
+        </Sheet>
         <Sheet title="The share-out, with a pencil">
           <ol>
             <li>Claims stand in one order: whoever is owed most from before first; among equals, the lot decides.</li>
