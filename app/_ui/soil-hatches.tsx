@@ -25,13 +25,15 @@ const marks: Record<Exclude<PartKind, 'open'>, React.ReactNode> = {
   folded: <path className="line" d="M3 1V7M8 1V7M13 1V7M0.5 9V15M5.5 9V15M10.5 9V15" />,
 };
 
-const soilKinds = Object.keys(marks) as (keyof typeof marks)[];
+type Hatched = keyof typeof marks;
 
-/** The patterns of ground and of what is laid into it; `size` sets how coarse they are drawn. */
-export function SoilHatches({ size, prefix }: { size: number; prefix: string }) {
+type Props = { readonly kinds: readonly PartKind[]; readonly size: number; readonly prefix: string };
+
+/** The patterns of some kinds of ground and of what is laid into it; `size` sets how coarse they are drawn. */
+export function SoilHatches({ kinds, size, prefix }: Props) {
   return (
     <defs>
-      {soilKinds.map((kind) => (
+      {kinds.filter(isHatched).map((kind) => (
         <pattern
           key={kind}
           id={`${prefix}-${kind}`}
@@ -50,7 +52,11 @@ export function SoilHatches({ size, prefix }: { size: number; prefix: string }) 
   );
 }
 
-const colourOf: Record<keyof typeof marks, string> = {
+function isHatched(kind: PartKind): kind is Hatched {
+  return kind !== 'open';
+}
+
+const colourOf: Record<Hatched, string> = {
   undug: 'earth',
   topsoil: 'earth',
   heap: 'earth',

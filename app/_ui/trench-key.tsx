@@ -26,7 +26,7 @@ export function TrenchKey({ drawings }: { drawings: readonly Drawing[] }) {
       {kinds.map((kind, at) => (
         <li key={kind}>
           <svg className="trench" viewBox="0 0 38 22" aria-hidden="true">
-            {at === 0 ? <SoilHatches size={10} prefix={id} /> : null}
+            {at === 0 ? <SoilHatches kinds={kinds} size={10} prefix={id} /> : null}
             <rect className={`part ${kind}`} width="38" height="22" fill={soilFill(kind, id)} />
           </svg>
           {soilName(kind)}

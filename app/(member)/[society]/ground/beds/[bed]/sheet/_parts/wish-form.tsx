@@ -25,9 +25,6 @@ const shownAtOnce = ['group', 'season', 'partFrom', 'partLength', 'materialKey',
 export function WishForm({ preview, asked, isAsked, errors }: Props) {
   const { behind } = preview;
   const group = behind?.group ?? null;
-  const isFurther = Object.entries(asked).some(
-    ([name, value]) => !shownAtOnce.includes(name) && (value !== '' || errors[name]),
-  );
   return (
     <AskForm values={isAsked ? asked : null} errors={errors} submit="Work it out">
       <SelectField
@@ -55,66 +52,82 @@ export function WishForm({ preview, asked, isAsked, errors }: Props) {
             choices={sheetMaterials.map(({ key, name }) => ({ value: key, label: name.toLowerCase() }))}
           />
           <Own preview={preview} asked={asked} name="rateGPerM2" />
-          <fieldset className="row">
-            <legend>A strip of the bed alone</legend>
-            <TextField
-              name="partFrom"
-              label="From the top end"
-              hint="empty: the whole bed"
-              value={asked.partFrom}
-              className="short-field"
-            />
-            <TextField
-              name="partLength"
-              label="Over a length of"
-              hint="empty: to the end"
-              value={asked.partLength}
-              className="short-field"
-            />
-          </fieldset>
-          <details className="reason" open={isFurther}>
-            <summary>Your own way on this sheet</summary>
-            <div className="setting-part">
-              {sheetRecipeFields
-                .filter((name) => name !== 'rateGPerM2')
-                .map((name) => (
-                  <Own key={name} preview={preview} asked={asked} name={name} />
-                ))}
-              {sheetHabitFields.map((name) => (
-                <Own key={name} preview={preview} asked={asked} name={name} />
-              ))}
-              <SelectField
-                name="across"
-                label="Trenches run along"
-                value={asked.across}
-                empty="the shorter side"
-                choices={[
-                  { value: 'width', label: 'the width' },
-                  { value: 'length', label: 'the length' },
-                ]}
-              />
-              <TextField
-                name="ageMonths"
-                label="The manure’s age"
-                value={asked.ageMonths}
-                inputMode="numeric"
-                suffix="months"
-                className="short-field"
-              />
-              <TextField
-                name="densityGPerL"
-                label="A litre of it weighs"
-                hint="empty: as the catalogue has it; weigh a bucketful"
-                value={asked.densityGPerL}
-                inputMode="numeric"
-                suffix="g"
-                className="short-field"
-              />
-            </div>
-          </details>
+          <Strip asked={asked} />
+          <Further preview={preview} asked={asked} errors={errors} />
         </>
       ) : null}
     </AskForm>
+  );
+}
+
+function Strip({ asked }: Pick<Props, 'asked'>) {
+  return (
+    <fieldset className="row">
+      <legend>A strip of the bed alone</legend>
+      <TextField
+        name="partFrom"
+        label="From the top end"
+        hint="empty: the whole bed"
+        value={asked.partFrom}
+        className="short-field"
+      />
+      <TextField
+        name="partLength"
+        label="Over a length of"
+        hint="empty: to the end"
+        value={asked.partLength}
+        className="short-field"
+      />
+    </fieldset>
+  );
+}
+
+/** All that is seldom otherwise, folded away until some of it is. */
+function Further({ preview, asked, errors }: Omit<Props, 'isAsked'>) {
+  const isFurther = Object.entries(asked).some(
+    ([name, value]) => !shownAtOnce.includes(name) && (value !== '' || errors[name]),
+  );
+  return (
+    <details className="reason" open={isFurther}>
+      <summary>Your own way on this sheet</summary>
+      <div className="setting-part">
+        {sheetRecipeFields
+          .filter((name) => name !== 'rateGPerM2')
+          .map((name) => (
+            <Own key={name} preview={preview} asked={asked} name={name} />
+          ))}
+        {sheetHabitFields.map((name) => (
+          <Own key={name} preview={preview} asked={asked} name={name} />
+        ))}
+        <SelectField
+          name="across"
+          label="Trenches run along"
+          value={asked.across}
+          empty="the shorter side"
+          choices={[
+            { value: 'width', label: 'the width' },
+            { value: 'length', label: 'the length' },
+          ]}
+        />
+        <TextField
+          name="ageMonths"
+          label="The manure’s age"
+          value={asked.ageMonths}
+          inputMode="numeric"
+          suffix="months"
+          className="short-field"
+        />
+        <TextField
+          name="densityGPerL"
+          label="A litre of it weighs"
+          hint="empty: as the catalogue has it; weigh a bucketful"
+          value={asked.densityGPerL}
+          inputMode="numeric"
+          suffix="g"
+          className="short-field"
+        />
+      </div>
+    </details>
   );
 }
 
