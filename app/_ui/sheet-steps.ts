@@ -1,13 +1,12 @@
 import { formatMassIn } from '@/lib/domain/quantity/mass';
 import { formatLength, type Units } from '@/lib/domain/quantity/length';
 import { formatShortLength } from '@/lib/domain/quantity/short-length';
-import type { Span } from '@/lib/domain/quantity/span';
 import type { SheetFigures } from '@/lib/domain/sheet/sheet-figures';
 import type { SheetOrder } from '@/lib/domain/sheet/sheet-order';
 import type { StageCode } from '@/lib/domain/trench/stages';
 import type { Place } from '@/lib/domain/trench/dressing';
 import type { TrenchLayers } from '@/lib/domain/trench/layers';
-import { litres, mealAmount, mealName, spanWords, trenchWord } from './sheet-words';
+import { heightWords, litres, mealAmount, mealName, spanWords, trenchWord } from './sheet-words';
 
 /** What steps are told from. */
 export type Told = {
@@ -171,11 +170,6 @@ function springWords({ order, units }: At): string {
     `Once it no longer sticks, fold in the top ${depth} alone, with a fork or a rake; leave the rest as it lies.`,
     order.firmness === 'firm' ? 'Then tread it firm.' : 'Don’t tread it: this crop wants it loose.',
   );
-}
-
-function heightWords(span: Span, units: Units): string {
-  const [size, unit] = units === 'metric' ? [1, 'cm'] : [2.54, 'in'];
-  return `${spanWords(span, (cm) => (cm / size).toLocaleString('en-GB', { maximumFractionDigits: 1 }))} ${unit}`;
 }
 
 function sentence(...parts: readonly string[]): string {

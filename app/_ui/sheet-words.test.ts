@@ -13,8 +13,8 @@ import {
   litres,
   loadsOf,
   mealAmount,
-  soilMass,
   soilVolume,
+  soilWeight,
   spanWords,
   timesWords,
   trenchesWords,
@@ -27,7 +27,8 @@ describe('amounts', () => {
   test('are told as finely as they are poured', () => {
     expect([litres(5400), litres(54_000), litres(0)]).toEqual(['5.4 L', '54 L', '0 L']);
     expect([soilVolume(180_000), soilVolume(1_080_000)]).toEqual(['180 L', '1.1 m³']);
-    expect([soilMass(1_237_000, 'metric'), soilMass(196_200, 'metric')]).toEqual(['1.2 t', '200 kg']);
+    expect(soilWeight({ least: 196_200, most: 1_237_000 }, 'metric')).toBe('200 kg to 1.2 t');
+    expect(soilWeight(null, 'metric')).toBe('its weight not known');
     expect([loadsOf(1), loadsOf(2.34), loadsOf(0.01)]).toEqual(['1 load', '2.3 loads', 'under 0.1 of a load']);
     expect([timesWords(1), timesWords(2.04), timesWords(4.72), timesWords(0.01), timesWords(0)]).toEqual([
       'once',

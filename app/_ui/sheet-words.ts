@@ -33,7 +33,7 @@ export function soilVolume(volumeMl: number): string {
 }
 
 /** Soil by its weight, as finely as such a range deserves: to the hundredweight or so where it is tonnes. */
-export function soilMass(massG: number, units: Units): string {
+function soilMass(massG: number, units: Units): string {
   const step = massG >= 1_000_000 ? 100_000 : massG >= 100_000 ? 10_000 : 1000;
   return formatMassIn(Math.round(massG / step) * step, units);
 }
@@ -43,6 +43,17 @@ export function spanWords(span: Span | null, told: (value: number) => string): s
   if (!span) return 'not known';
   const [least, most] = [told(span.least), told(span.most)];
   return least === most ? least : `${least} to ${most}`;
+}
+
+/** What soil weighs, from least to most; where nobody has published it, that. */
+export function soilWeight(massG: Span | null, units: Units): string {
+  return massG ? spanWords(massG, (value) => soilMass(value, units)) : 'its weight not known';
+}
+
+/** How high something lies, from least to most, to the tenth. */
+export function heightWords(span: Span, units: Units): string {
+  const [size, unit] = units === 'metric' ? [1, 'cm'] : [2.54, 'in'];
+  return `${spanWords(span, (cm) => (cm / size).toLocaleString('en-GB', { maximumFractionDigits: 1 }))} ${unit}`;
 }
 
 /** Loads, to the tenth. */

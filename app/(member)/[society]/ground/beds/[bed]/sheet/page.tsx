@@ -77,7 +77,7 @@ export default async function MakeSheetPage({ params, searchParams }: Props) {
           <Sheet
             title={`${diggingMethodOf(answer.value.order.method).name} for ${cropGroupName(behind.group).toLowerCase()}, ${answer.value.season}`}
           >
-            <WhatItWants answer={answer.value} units={units} asked={asked} />
+            <WhatItWants society={society} answer={answer.value} units={units} asked={asked} />
             <Form action={makeSheetAction.bind(null, society, bedId)} writeId={randomUUID()} submit="Make the sheet">
               {Object.entries(asked).map(([name, value]) => (
                 <input key={name} type="hidden" name={name} value={value} />

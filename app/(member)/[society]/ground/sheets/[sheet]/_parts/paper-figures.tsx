@@ -8,7 +8,7 @@ import {
   manureName,
   mealAmount,
   mealName,
-  soilMass,
+  soilWeight,
   soilVolume,
   spanWords,
   timesWords,
@@ -71,7 +71,7 @@ function Totals({ read }: { read: SheetRead }) {
         ) : null}
         {openedMl > 0 ? (
           <li>
-            <b>{soilVolume(openedMl)}</b> of soil turned, {spanWords(massG, (value) => soilMass(value, units))}
+            <b>{soilVolume(openedMl)}</b> of soil turned, {soilWeight(massG, units)}
             {carried ? `; ${spanWords(carried, (value) => value.toLocaleString('en-GB'))} m·kg carried` : ''}
           </li>
         ) : null}

@@ -3,15 +3,7 @@ import { dayWords } from '@/app/_ui/delivery-words';
 import { sourceWords } from '@/app/_ui/setting-words';
 import { Reason, Sheet } from '@/app/_ui/sheet';
 import { SheetNitrogen } from '@/app/_ui/sheet-nitrogen';
-import {
-  layoutReasons,
-  manureName,
-  mealName,
-  soilVolume,
-  spanWords,
-  trenchesWords,
-  soilMass,
-} from '@/app/_ui/sheet-words';
+import { layoutReasons, manureName, mealName, soilVolume, trenchesWords, soilWeight } from '@/app/_ui/sheet-words';
 import { diggingMethodOf } from '@/lib/domain/catalogue/digging-methods';
 import { soilOf } from '@/lib/domain/catalogue/soils';
 import { formatRate } from '@/lib/domain/quantity/area-rate';
@@ -55,9 +47,7 @@ export function WhatItIs({ society, read }: { society: string; read: SheetRead }
         <dt>soil</dt>
         <dd>
           {soil?.name.toLowerCase()}
-          {openedMl > 0
-            ? `: ${soilVolume(openedMl)} to turn, ${spanWords(massG, (value) => soilMass(value, units))}`
-            : ''}
+          {openedMl > 0 ? `: ${soilVolume(openedMl)} to turn, ${soilWeight(massG, units)}` : ''}
         </dd>
         <dt>by</dt>
         <dd>

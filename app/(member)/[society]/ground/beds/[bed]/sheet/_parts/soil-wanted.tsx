@@ -1,6 +1,6 @@
 import { sourceWords } from '@/app/_ui/setting-words';
 import { Reason } from '@/app/_ui/sheet';
-import { soilMass, soilVolume, spanWords, trenchesWords, trenchWord } from '@/app/_ui/sheet-words';
+import { heightWords, soilWeight, soilVolume, spanWords, trenchesWords, trenchWord } from '@/app/_ui/sheet-words';
 import { soilOf } from '@/lib/domain/catalogue/soils';
 import { formatLength, type Units } from '@/lib/domain/quantity/length';
 import { formatShortLength } from '@/lib/domain/quantity/short-length';
@@ -38,7 +38,8 @@ export function Soil({ answer, units }: Props) {
   if (openedMl + forkedMl === 0) return null;
   const soil = soilOf(order.soil);
   const { swellCm, manureCm, strawCm } = figures.rise;
-  const tenth = (cm: number) => `${cm.toLocaleString('en-GB')}`;
+  const laidCm = manureCm + strawCm;
+  const laid = heightWords({ least: laidCm, most: laidCm }, units);
   return (
     <Wanted
       figure={
@@ -46,10 +47,10 @@ export function Soil({ answer, units }: Props) {
       }
     >
       <p>
-        {openedMl > 0 ? `${capital(spanWords(massG, (value) => soilMass(value, units)))} as it lies. ` : ''}
+        {openedMl > 0 ? `${capital(soilWeight(massG, units))} as it lies. ` : ''}
         {swellCm
-          ? `The ground will stand ${spanWords(swellCm, tenth)} cm high from that, and ${tenth(Math.round((manureCm + strawCm) * 10) / 10)} cm for what goes in.`
-          : `What goes in raises it by ${tenth(Math.round((manureCm + strawCm) * 10) / 10)} cm; how far this soil swells nobody has published.`}{' '}
+          ? `The ground will stand ${heightWords(swellCm, units)} high from that, and ${laid} for what goes in.`
+          : `What goes in raises it by ${laid}; how far this soil swells nobody has published.`}{' '}
         How far it sinks again no source says.
       </p>
       <Reason ask="How reckoned?">

@@ -14,10 +14,10 @@ import { Soil, Trenches } from './soil-wanted';
 import { Supplies } from './supplies';
 import { Wanted } from './wanted';
 
-type Props = { answer: SheetAnswer; units: Units; asked: Asked };
+type Props = { society: string; answer: SheetAnswer; units: Units; asked: Asked };
 
 /** What the sheet would want, figure by figure, each with its reason one tap away. */
-export function WhatItWants({ answer, units, asked }: Props) {
+export function WhatItWants({ society, answer, units, asked }: Props) {
   const { order, figures, nitrogen, portion, limedUntil } = answer;
   const parts = { answer, units, asked };
   return (
@@ -33,6 +33,12 @@ export function WhatItWants({ answer, units, asked }: Props) {
       {portion ? (
         <Wanted figure={sessionsWords(portion.plan.sessions, order)}>
           <p>{inTimeWords(portion, dayWords(order.until))}</p>
+          {isByTheClock(portion.plan) ? (
+            <p>
+              Reckoned by the clock, since you have not said your age: say it, with your pace, among{' '}
+              <Link href={`/${society}/ground/recipes`}>your habits</Link>.
+            </p>
+          ) : null}
           <Reason ask="Why so many?">
             <ul className="small">
               <li>{minutesWords(portion, order, figures.digging.plan.trenches.length)}.</li>
@@ -78,4 +84,10 @@ export function WhatItWants({ answer, units, asked }: Props) {
       ) : null}
     </div>
   );
+}
+
+type Portion = NonNullable<SheetAnswer['portion']>;
+
+function isByTheClock({ basis }: Portion['plan']): boolean {
+  return basis.code === 'by-the-clock' && basis.why === 'age-not-said';
 }
