@@ -39,6 +39,8 @@ export async function signIn(page: Page, role: string): Promise<void> {
 
 /** Nothing on the page that axe knows to be a barrier. */
 export async function expectAccessible(page: Page): Promise<void> {
+  // A page's title may come after its heading, when it was reached by a link.
+  await expect(page).toHaveTitle(/./);
   const { violations } = await new AxeBuilder({ page }).analyze();
   expect
     .soft(
