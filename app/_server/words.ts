@@ -3,6 +3,7 @@ import { deliveriesWords } from './words/deliveries';
 import { groundWords } from './words/ground';
 import { measuresWords } from './words/measures';
 import { membersWords } from './words/members';
+import { moneyWords } from './words/money';
 import { plotsWords } from './words/plots';
 import { recipesWords } from './words/recipes';
 import { residueWords } from './words/residue';
@@ -19,6 +20,7 @@ const words: Words<RefusalCode> = {
   ...sheetsWords,
   ...residueWords,
   ...measuresWords,
+  ...moneyWords,
 };
 
 /** A refusal in plain words: what was not done, and what would be accepted. */

@@ -124,7 +124,10 @@ export async function changeDelivery(tx: Tx, scope: Scope, id: string, facts: De
 }
 
 type StepData = Partial<
-  Pick<Delivery, 'state' | 'closesAt' | 'closedAt' | 'heapLoads' | 'confirmedAt' | 'settledAt' | 'lotRevealedAt'>
+  Pick<
+    Delivery,
+    'state' | 'closesAt' | 'closedAt' | 'heapLoads' | 'confirmedAt' | 'settledAt' | 'lotRevealedAt' | 'priceMinor'
+  >
 > & { shareOutRecord?: Prisma.InputJsonValue };
 
 /** Write down a step that a delivery took. */

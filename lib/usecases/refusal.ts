@@ -2,6 +2,7 @@ import type { DeliveriesRefusal } from './refusals/deliveries';
 import type { GroundRefusal } from './refusals/ground';
 import type { MeasuresRefusal } from './refusals/measures';
 import type { MembersRefusal } from './refusals/members';
+import type { MoneyRefusal } from './refusals/money';
 import type { PlotsRefusal } from './refusals/plots';
 import type { RecipesRefusal } from './refusals/recipes';
 import type { ResidueRefusal } from './refusals/residue';
@@ -17,7 +18,8 @@ export type RefusalCode =
   | RecipesRefusal
   | SheetsRefusal
   | ResidueRefusal
-  | MeasuresRefusal;
+  | MeasuresRefusal
+  | MoneyRefusal;
 
 export type Refusal =
   | {

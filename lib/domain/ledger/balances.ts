@@ -22,6 +22,19 @@ export function balancesOf(entries: readonly Entry[]): Balance[] {
     .sort((one, other) => (one.account < other.account ? -1 : 1));
 }
 
+/**
+ * Balances that were added up elsewhere, such as by the database.
+ *
+ * @returns the same, which sum to exactly zero
+ * @throws RangeError where they do not, or are not whole
+ * @source  double entry
+ */
+export function checkedBalances(balances: readonly Balance[]): readonly Balance[] {
+  const sum = balances.reduce((before, { minor }) => addedUp(before, minor), 0);
+  if (sum !== 0) throw new RangeError(`the ledger is out by ${sum}`);
+  return balances;
+}
+
 /** @throws RangeError on a sum that is no longer exact */
 export function addedUp(before: number, minor: number): number {
   const sum = before + minor;

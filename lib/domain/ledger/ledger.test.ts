@@ -2,10 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { addDays, calendarDate } from '../calendar/calendar-date';
 import type { Account } from './account';
-import { balancesOf } from './balances';
+import { balancesOf, checkedBalances } from './balances';
 import { checkedLedger } from './checked-ledger';
 import { type Entry, type EntryKind, reversalOf } from './entry';
-import { statementOf } from './statement';
+import { runningStatement, statementOf } from './statement';
 
 const day = (text: string) => calendarDate(text);
 const entry = (id: string, on: string, kind: EntryKind, lines: Record<string, number>): Entry => ({
@@ -94,6 +94,35 @@ describe('a statement', () => {
     expect(() => statementOf('bank', book, day('2026-05-02'), day('2026-05-01'))).toThrow(RangeError);
     expect(() => statementOf('till' as Account, book, day('2026-05-01'), day('2026-05-02'))).toThrow(RangeError);
   });
+});
+
+describe('what was added up elsewhere', () => {
+  const move = (entryId: string, on: string, minor: number) => ({
+    ...{ entryId, minor, on: day(on), reverses: null, reversedBy: null },
+    kind: 'charge' as const,
+  });
+  const may = [day('2026-05-01'), day('2026-05-31')] as const;
+  test('balances that sum to nothing stand; others are refused', () => {
+    expect(checkedBalances(balancesOf(book))).toEqual(balancesOf(book));
+    expect(checkedBalances([])).toEqual([]);
+    expect(() => checkedBalances([{ account: 'bank', minor: 1 }])).toThrow(RangeError);
+    expect(() => checkedBalances([{ account: 'bank', minor: Number.NaN }])).toThrow(RangeError);
+  });
+  test('a statement runs on from its opening', () => {
+    const moves = [move('a', '2026-05-01', 300), move('b', '2026-05-01', -50), move('c', '2026-05-31', 7)];
+    const { lines, closingMinor } = runningStatement('bank', ...may, { openingMinor: 100, moves });
+    expect(lines.map(({ balanceMinor }) => balanceMinor)).toEqual([400, 350, 357]);
+    expect(closingMinor).toBe(357);
+  });
+  test.each([
+    ['out of order', [move('a', '2026-05-09', 1), move('b', '2026-05-08', 1)]],
+    ['before the first day', [move('a', '2026-04-30', 1)]],
+    ['after the last', [move('a', '2026-06-01', 1)]],
+    ['of nothing', [move('a', '2026-05-09', 0)]],
+    ['of half a penny', [move('a', '2026-05-09', 0.5)]],
+  ])('a line %s is refused', (_, moves) =>
+    expect(() => runningStatement('bank', ...may, { openingMinor: 0, moves })).toThrow(RangeError),
+  );
 });
 
 describe('a ledger is refused', () => {

@@ -9,6 +9,7 @@ import { canRunSociety } from '@/lib/domain/policy/standing';
 import { settle } from '@/lib/domain/sharing/settle';
 import { deliveryInput } from '@/lib/schemas/deliveries/delivery';
 import { seasonServed } from '../ground/holding-need';
+import { postPrice, tellCharged } from '../money/post-price';
 import { mutation, type WriteContext } from '../operation';
 import { refuse } from '../refusal';
 import { asRecord, frozenClaims } from './claims';
@@ -16,7 +17,7 @@ import { takeStep } from './open-delivery';
 
 /**
  * Settle a delivery: every share is collected or given up; credits are written once, what was due minus what was
- * received; and the beds that loads were booked for are manured.
+ * received; the beds that loads were booked for are manured; and its price is charged to those who took loads.
  */
 export const settleDelivery = mutation({
   name: 'settle-delivery',
@@ -46,6 +47,7 @@ export const settleDelivery = mutation({
     });
     for (const booking of bookings) await manureBeds(context, delivery, booking);
     await moveDelivery(tx, scope, deliveryId, { state: 'settled', settledAt: now });
+    await tellCharged(context, delivery, await postPrice(context, delivery, delivery.priceMinor));
     note({
       verb: 'settled',
       thing: 'delivery',
