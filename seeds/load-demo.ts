@@ -13,14 +13,15 @@ import { recordTrouble } from '@/lib/usecases/ground/keep-troubles';
 import { recordPlanting } from '@/lib/usecases/ground/keep-plantings';
 import { readGround } from '@/lib/usecases/ground/read-ground';
 import type { Caller } from '@/lib/usecases/operation';
-import type { Outcome } from '@/lib/usecases/refusal';
 import { makeSheet } from '@/lib/usecases/sheets/make-sheet';
 import { previewSheet } from '@/lib/usecases/sheets/preview-sheet';
 import { readSheet } from '@/lib/usecases/sheets/read-sheet';
 import { tickTrench } from '@/lib/usecases/sheets/tick-trench';
 import { type Chance, chanceOf } from './chance';
 import { loadPastDelivery } from './demo/deliveries';
+import { done } from './demo/done';
 import { demoPaths, makeGround, makeManurings, makePlantings } from './demo/ground';
+import { loadMoney } from './demo/money';
 import { households, unmeasured } from './demo/people';
 
 const password = 'three odd words';
@@ -64,13 +65,15 @@ async function loadDemo(now: Date): Promise<void> {
     ),
   });
   const scope = await openScopeOfMember(db(), memberOf.get('Gwyneth Apsley') ?? '');
-  await loadDeliveries(
+  const past = await loadDeliveries(
     scope,
     site.id,
     [...new Map([...holdings.values()].map((one) => [one.holdingId, one])).values()],
     chance,
     today,
   );
+  const treasurer = await callerOf(scope.slug, memberOf.get('Samir Khoury') ?? '');
+  await loadMoney(treasurer, past, chanceOf(1904), today);
   const shared = ground.made.find(({ number }) => number === 'A3')?.id ?? '';
   await changeSharedPlot(scope, memberOf.get('Ruben Calloway') ?? '', shared, year);
   const bedOn = async (plotNumber: string, nth: number) => {
@@ -146,7 +149,7 @@ async function loadDeliveries(
   claimants: readonly Claimant[],
   chance: Chance,
   today: CalendarDate,
-): Promise<void> {
+): Promise<{ spring: string; summer: string }> {
   const some = (share: number) => claimants.filter(() => chance.next() < share);
   const spring = {
     name: 'Stable load of the spring',
@@ -154,6 +157,7 @@ async function loadDeliveries(
     heapLoads: 190,
     expectedLoads: 190,
     supplier,
+    priceMinor: 15_200,
   };
   const summer = {
     name: 'Stable load of the summer',
@@ -161,10 +165,14 @@ async function loadDeliveries(
     heapLoads: 96,
     expectedLoads: 140,
     supplier,
+    priceMinor: 7_200,
   };
-  await inTransaction((tx) => loadPastDelivery(tx, scope, siteId, spring, some(0.85), chance));
-  await inTransaction((tx) => loadPastDelivery(tx, scope, siteId, summer, some(0.8), chance));
+  const past = {
+    spring: await inTransaction((tx) => loadPastDelivery(tx, scope, siteId, spring, some(0.85), chance)),
+    summer: await inTransaction((tx) => loadPastDelivery(tx, scope, siteId, summer, some(0.8), chance)),
+  };
   await bookNext(scope, claimants, chance, today);
+  return past;
 }
 
 // The delivery that is open now goes the way of every other: planned and opened by the secretary, booked by its holders.
@@ -272,12 +280,6 @@ async function findTroubles(scope: Scope, year: number, [corner = '', whole = ''
 async function callerOf(slug: string, memberId: string): Promise<Caller> {
   const { account } = await db().member.findUniqueOrThrow({ where: { id: memberId }, include: { account: true } });
   return { accountId: account?.id ?? '', sessionVersion: account?.sessionVersion ?? 0, slug };
-}
-
-async function done<T>(outcome: Promise<Outcome<T>>): Promise<T> {
-  const result = await outcome;
-  if (!result.ok) throw new Error(`the demo was refused: ${JSON.stringify(result.refusals)}`);
-  return result.value;
 }
 
 // One of the members grows on a second, small site too.

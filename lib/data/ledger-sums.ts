@@ -84,3 +84,17 @@ export async function chargedAfter(
     GROUP BY l."holdingId"`;
   return new Map(rows.map(({ holdingId, minor }) => [holdingId, Number(minor)]));
 }
+
+/** What entries put on accounts in all, by entry: of a charge, what all those charged pay together. */
+export async function totalsOf(
+  db: Db,
+  { societyId }: Scope,
+  entryIds: readonly string[],
+): Promise<ReadonlyMap<string, number>> {
+  const rows = await db.ledgerLine.groupBy({
+    by: ['entryId'],
+    where: { societyId, entryId: { in: [...entryIds] }, minor: { gt: 0 } },
+    _sum: { minor: true },
+  });
+  return new Map(rows.map(({ entryId, _sum }) => [entryId, Number(_sum.minor ?? 0n)]));
+}

@@ -67,10 +67,10 @@ export function holdingOf(account: Account): string | null {
 }
 
 export type LedgerFilter = {
-  readonly from?: CalendarDate | null;
-  readonly to?: CalendarDate | null;
-  readonly account?: Account | null;
-  readonly kind?: EntryKind | null;
+  readonly from?: CalendarDate | null | undefined;
+  readonly to?: CalendarDate | null | undefined;
+  readonly account?: Account | null | undefined;
+  readonly kind?: EntryKind | null | undefined;
   readonly deliveryIds?: readonly string[];
 };
 

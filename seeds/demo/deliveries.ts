@@ -1,15 +1,25 @@
 import { randomUUID } from 'node:crypto';
 import type { Prisma } from '@/generated/prisma/client';
+import { type Change, writeAudit } from '@/lib/data/audit';
 import type { Tx } from '@/lib/data/db';
 import type { Scope } from '@/lib/data/scope';
 import { creditsOf } from '@/lib/data/credit';
+import { addDays, type CalendarDate } from '@/lib/domain/calendar/calendar-date';
 import { commitmentOf, lotSeed } from '@/lib/domain/sharing/lot';
 import { settle } from '@/lib/domain/sharing/settle';
 import { shareOut } from '@/lib/domain/sharing/share-out';
 import { drawLotBytes } from '@/lib/platform/secret';
+import { postPrice } from '@/lib/usecases/money/post-price';
 import type { Chance } from '../chance';
 
-type Past = { name: string; arrivesOn: string; heapLoads: number; expectedLoads: number; supplier: string };
+type Past = {
+  name: string;
+  arrivesOn: CalendarDate;
+  heapLoads: number;
+  expectedLoads: number;
+  supplier: string;
+  priceMinor: number;
+};
 type Claimant = { holdingId: string; memberId: string };
 
 const day = (text: string) => new Date(`${text}T00:00:00Z`);
@@ -22,7 +32,7 @@ export async function loadPastDelivery(
   past: Past,
   claimants: readonly Claimant[],
   chance: Chance,
-): Promise<void> {
+): Promise<string> {
   const { societyId } = scope;
   const deliveryId = randomUUID();
   const bytesHex = drawLotBytes();
@@ -110,6 +120,11 @@ export async function loadPastDelivery(
     where: { id: deliveryId },
     data: { state: 'settled', settledAt: day(past.arrivesOn), confirmedAt: day(past.arrivesOn), shareOutRecord },
   });
+  const changes: Change[] = [];
+  const settledOn = addDays(past.arrivesOn, 14);
+  const context = { tx, scope, today: settledOn, now: day(settledOn), note: (one: Change) => void changes.push(one) };
+  await postPrice(context, { id: deliveryId, name: past.name }, past.priceMinor);
+  await writeAudit(tx, scope, randomUUID(), day(settledOn), changes);
   const steps: [number, string, object][] = [
     [-12, 'opened', { commitment: commitmentOf(bytesHex) }],
     [-2, 'closed', {}],
@@ -129,15 +144,17 @@ export async function loadPastDelivery(
       after,
     })),
   });
+  return deliveryId;
 }
 
-function facts({ societyId }: Scope, siteId: string, { name, arrivesOn, expectedLoads, supplier }: Past) {
+function facts({ societyId }: Scope, siteId: string, { name, arrivesOn, expectedLoads, supplier, priceMinor }: Past) {
   return {
     societyId,
     siteId,
     name,
     supplier,
     expectedLoads,
+    priceMinor,
     materialKey: 'horse-manure',
     ageMonths: 14,
     amountThousandths: expectedLoads * 1000,

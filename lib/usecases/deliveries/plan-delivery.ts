@@ -13,6 +13,7 @@ import {
 import { sitesOf } from '@/lib/data/plot-store';
 import { settingsOn } from '@/lib/data/setting';
 import { memberById } from '@/lib/data/member';
+import { formatPounds } from '@/lib/domain/ledger/pounds';
 import { canRunSociety } from '@/lib/domain/policy/standing';
 import { loadsIn } from '@/lib/domain/quantity/load';
 import { commitmentOf } from '@/lib/domain/sharing/lot';
@@ -128,7 +129,7 @@ async function tellOfChange(context: WriteContext, before: DeliveryRecord, now: 
     now.collectByOn !== before.collectByOn && `it is to be collected by ${now.collectByOn}`,
     now.closesAt.getTime() !== before.closesAt.getTime() && `booking closes on ${at(now.closesAt)}`,
     now.expectedLoads !== before.expectedLoads && `about ${now.expectedLoads} barrow-loads are expected`,
-    now.priceMinor !== before.priceMinor && `it costs ${(now.priceMinor / 100).toFixed(2)} in all`,
+    now.priceMinor !== before.priceMinor && `it costs ${formatPounds(now.priceMinor)} in all`,
     now.dropPoint !== before.dropPoint && `it is tipped at: ${now.dropPoint ?? 'a place to be named'}`,
   ].filter((change) => change !== false);
   if (changes.length === 0) return;

@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import type { Metadata } from 'next';
+import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
 import { NoteField, TextField, TickField, TickGroup } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
@@ -17,7 +18,11 @@ export default async function MePage({ params }: { params: Promise<{ society: st
       <PageHead
         title={member.name}
         lead="How the society reaches you, and what you measure in. Other members never see your address, telephone or notes."
-      />
+      >
+        <Link className="button" href={`/${society}/money`}>
+          Your account
+        </Link>
+      </PageHead>
       <Sheet title="Name and contact">
         <Form action={changeDetailsAction.bind(null, society)} writeId={randomUUID()} submit="Save">
           <TextField name="name" label="Name" value={member.name} autoComplete="name" />

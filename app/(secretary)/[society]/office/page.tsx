@@ -18,6 +18,11 @@ const rooms = [
     name: 'Plots and tenancies',
     says: 'Take in the list of plots, draw them, let, halve and join them.',
   },
+  {
+    path: 'money',
+    name: 'Money',
+    says: 'What each holding owes, payments and charges, deliveries to the penny, the ledger.',
+  },
   { path: 'members', name: 'Members', says: 'Add and invite people, give offices, hand over.' },
   {
     path: 'rotation',

@@ -7,6 +7,7 @@ import { Form } from '@/app/_ui/form';
 import { HeldNotice } from '@/app/_ui/held-notice';
 import { NeedReason } from '@/app/_ui/need-reason';
 import { Caution, Empty, PageHead, Reason, Sheet } from '@/app/_ui/sheet';
+import { formatPounds } from '@/lib/domain/ledger/pounds';
 import { formatMass } from '@/lib/domain/quantity/load';
 import { readDelivery } from '@/lib/usecases/deliveries/read-deliveries';
 import { readDeliveryTests } from '@/lib/usecases/residue/read-tests';
@@ -207,6 +208,11 @@ function ShareSheet({
         {booking.collectedLoads} of {share} collected
         {delivery.state === 'settled' ? '' : `; collect by ${dayWords(delivery.collectByOn)}`}.
       </p>
+      {delivery.state === 'settled' && delivery.priceMinor ? (
+        <p>
+          What you pay for them, and why, stands on <Link href={`/${society}/money`}>your account</Link>.
+        </p>
+      ) : null}
       {['shared', 'collecting'].includes(delivery.state) ? (
         <p className="actions">
           <Link className="button first" href={`/${society}/deliveries/${delivery.id}/collect`}>
@@ -237,7 +243,7 @@ function Facts({ read: { delivery, keyHolder, timeZone } }: { read: Read }) {
     ['drop point', delivery.dropPoint],
     ['key-holder', keyHolder],
     ['at the gate', delivery.gateNote],
-    ['price', delivery.priceMinor ? `£${(delivery.priceMinor / 100).toFixed(2)}, split by loads taken` : null],
+    ['price', delivery.priceMinor ? `${formatPounds(delivery.priceMinor)}, split by loads taken` : null],
     ['barrow-load', `${delivery.barrowLitres} L, about ${formatMass(delivery.barrowLitres * delivery.densityGPerL)}`],
   ];
   return (

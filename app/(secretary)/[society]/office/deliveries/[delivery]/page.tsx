@@ -37,7 +37,8 @@ const said: Record<string, string> = {
   measured: 'The heap is measured.',
   shared: 'Confirmed. Everybody who can be mailed is told their share.',
   beyond: 'Entered. The shares were worked out again.',
-  settled: 'Settled. Credits are written, and the beds that loads were booked for are logged as manured.',
+  settled:
+    'Settled. Credits are written, the beds that loads were booked for are logged as manured, and the price is charged by loads taken.',
 };
 
 type Props = { params: Promise<{ society: string; delivery: string }>; searchParams: Promise<{ said?: string }> };
@@ -198,7 +199,7 @@ export default async function RunPage({ params, searchParams }: Props) {
                 <p>
                   {outstanding.length
                     ? 'Every share must be collected or given up first.'
-                    : 'Credits are written once: what was due minus what was received. The beds that loads were booked for are logged as manured.'}
+                    : 'Credits are written once: what was due minus what was received. The beds that loads were booked for are logged as manured, and the price is charged by loads taken.'}
                 </p>
               </Form>
             </Sheet>
@@ -208,7 +209,8 @@ export default async function RunPage({ params, searchParams }: Props) {
           <Sheet title="Settled">
             <p>
               {delivery.collectedLoads} of {delivery.heapLoads} loads were collected.{' '}
-              <Link href={`/${society}/deliveries/credits`}>Credits</Link>.
+              <Link href={`/${society}/deliveries/credits`}>Credits</Link>,{' '}
+              <Link href={`/${society}/office/money/deliveries/${deliveryId}`}>money to the penny</Link>.
             </p>
           </Sheet>
         ) : null}

@@ -1,5 +1,6 @@
 import { SelectField, TextField } from '@/app/_ui/field';
 import { materials } from '@/lib/domain/catalogue/materials';
+import { plainPounds } from '@/lib/domain/ledger/pounds';
 import type { listDeliveries } from '@/lib/usecases/deliveries/read-deliveries';
 
 type DeliveryRecord = Awaited<ReturnType<typeof listDeliveries.run>>['deliveries'][number];
@@ -104,7 +105,7 @@ export function FactsFields({ given, members }: { given: Given; members: readonl
       <TextField
         name="price"
         label="Price"
-        value={given.priceMinor ? (given.priceMinor / 100).toFixed(2) : ''}
+        value={given.priceMinor ? plainPounds(given.priceMinor) : ''}
         inputMode="decimal"
         suffix="£"
         className="short-field"
