@@ -71,3 +71,13 @@ export function dayWords(day: string): string {
     year: 'numeric',
   });
 }
+
+/** The same in short, for a narrow column: 3 Dec 2026. */
+export function shortDayWords(day: string): string {
+  return new Date(`${day}T12:00:00Z`).toLocaleDateString('en-GB', {
+    timeZone: 'UTC',
+    day: 'numeric',
+    month: 'short',
+    year: 'numeric',
+  });
+}

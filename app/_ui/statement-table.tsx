@@ -1,6 +1,6 @@
 import type { EntryKind } from '@/lib/domain/ledger/entry';
 import { formatPounds } from '@/lib/domain/ledger/pounds';
-import { dayWords, loadsWords } from './delivery-words';
+import { loadsWords, shortDayWords } from './delivery-words';
 import { type ShareOfPrice, shareWords, standsWords } from './money-words';
 import { Reason } from './sheet';
 import { Table } from './table';
@@ -24,7 +24,7 @@ type Statement = {
   readonly closingMinor: number;
 };
 
-/** A holding's account by day: what each line is for, what it puts on and takes off, and what is then owed. */
+/** A holding’s account by day: what each line is for, what it puts on or takes off (−), and what is then owed. */
 export function StatementTable({
   caption,
   statement,
@@ -41,26 +41,28 @@ export function StatementTable({
       columns={[
         { head: 'day' },
         { head: 'what for' },
-        { head: 'charged', number: true },
-        { head: 'paid', number: true },
-        { head: 'then', number: true },
+        { head: 'amount', number: true },
+        { head: 'then owed', number: true },
       ]}
       rows={[
-        { key: 'opening', cells: [dayWords(from), 'brought forward', '', '', standsWords(openingMinor)] },
+        { key: 'opening', cells: [shortDayWords(from), 'brought forward', '', owedWords(openingMinor)] },
         ...lines.map((line) => ({
           key: line.entryId,
           cells: [
-            dayWords(line.on),
+            shortDayWords(line.on),
             <WhatFor key="for" line={line} plain={plain ?? false} />,
-            line.minor > 0 ? formatPounds(line.minor) : '',
-            line.minor < 0 ? formatPounds(-line.minor) : '',
-            standsWords(line.balanceMinor),
+            formatPounds(line.minor),
+            owedWords(line.balanceMinor),
           ],
         })),
       ]}
-      foot={[dayWords(to), 'in all', '', '', standsWords(closingMinor)]}
+      foot={[shortDayWords(to), 'carried forward', '', owedWords(closingMinor)]}
     />
   );
+}
+
+function owedWords(minor: number): string {
+  return minor < 0 ? standsWords(minor) : formatPounds(minor);
 }
 
 function WhatFor({ line: { kind, words, share, minor, reversedBy }, plain }: { line: Line; plain: boolean }) {

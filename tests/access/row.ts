@@ -16,6 +16,8 @@ export const secretary: readonly Person[] = ['secretary'];
 export const committee: readonly Person[] = ['secretary', 'chair', 'treasurer'];
 export const gate: readonly Person[] = ['secretary', 'gate_helper'];
 export const keepers: readonly Person[] = ['secretary', 'holder'];
+/** Who keeps the ledger. */
+export const moneyKeepers: readonly Person[] = ['secretary', 'treasurer'];
 export const atTheHeap: readonly Person[] = ['secretary', 'gate_helper', 'holder'];
 
 /** What an operation is asked with, and who may: to everybody else it does not exist. */
@@ -55,7 +57,11 @@ export type Ids = Readonly<
     | 'tippedId'
     | 'sharedId'
     | 'collectedId'
+    | 'settledId'
+    | 'leftOverId'
     | 'bookingId'
+    | 'entryId'
+    | 'accountId'
     | 'testId'
     | 'bedName',
     string

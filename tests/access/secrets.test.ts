@@ -44,6 +44,12 @@ const seen: Readonly<Record<string, readonly Person[]>> = {
   'open supplier': everybody,
   'held because': everybody,
   'tested load': everybody,
+  // Money: a holding's account is its holders' and the committee's, the rest of the ledger the committee's.
+  'payment words': [...committee, 'holder'],
+  'charge words': [...committee, 'holder'],
+  'supplier paid': committee,
+  'own account': committee,
+  'how to pay': everybody,
   // Manure of one’s own is one’s own affair.
   'own manure': ['holder'],
 };
@@ -59,7 +65,8 @@ beforeAll(async () => {
     people.map(async (who) => [who, await everyAnswer(society.callers[who], ids)] as const),
   );
   answers = Object.fromEntries(all) as Record<Person, string>;
-});
+  // Every question there is, with every id of its kind, by everybody.
+}, 240_000);
 
 describe('in the answers to every question', () => {
   it.each(Object.entries(seen))('“%s” is seen by %j', async (what, who) => {
@@ -76,6 +83,8 @@ describe('in the answers to every question', () => {
       'collecting',
       'collecting',
       'open',
+      'settled',
+      'settled',
       'tipped',
     ]);
     for (const { state, lotBytesHex, lotRevealedAt } of deliveries) {
@@ -152,6 +161,8 @@ describe('whoever takes the ground over', () => {
       'former notes',
       'former variety',
       'former holder',
+      'payment words',
+      'charge words',
     ];
     expect(lasts.filter((what) => text.includes(marked(what)))).toEqual([]);
   });
@@ -161,7 +172,19 @@ describe('what is kept beside the records', () => {
   it('the book and the replies hold no contact, note, variety, gate note or name of a member', async () => {
     const kept = await writtenIn(society.id, ['AuditRow', 'WriteOnce']);
     expect(kept).toContain(marked('reason'));
-    const never = [/own manure/, /mail/, /phone/, /postal/, /notes/, /variety/, /gate/, /sign-in/, /hash/];
+    const never = [
+      /own manure/,
+      /mail/,
+      /phone/,
+      /postal/,
+      /notes/,
+      /variety/,
+      /gate/,
+      /sign-in/,
+      /hash/,
+      /words/,
+      /to pay/,
+    ];
     const texts = [...kept.matchAll(new RegExp(`${society.tag}[ -][a-z -]*`, 'g'))].map(([text]) => text);
     expect(texts.filter((text) => never.some((word) => word.test(text)))).toEqual([]);
     const members = await db().member.findMany({ where: { societyId: society.id } });

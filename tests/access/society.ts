@@ -8,6 +8,7 @@ import { done, makeSociety, once } from '../fixtures/society';
 import { makeDeliveries } from './fill/deliveries';
 import { makeGround } from './fill/ground';
 import { makeMembers, type Word } from './fill/members';
+import { makeMoney } from './fill/money';
 import { makeTests } from './fill/residue';
 import type { Ids, Person } from './row';
 
@@ -34,6 +35,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
   const ground = await makeGround(society, word, members);
   const deliveries = await makeDeliveries(word, members, ground, wanted);
   const tests = await makeTests(word, members, deliveries.openId);
+  const money = await makeMoney(word, members, ground.ids.holdingId, deliveries.settledId);
   const { secretary, chair, treasurer, gateHelper, holder, neighbour } = members;
   const rule = once({ key: 'barrowLitres', value: '85', from: todayIn('Europe/London') });
   await done(changeSetting.run(secretary.caller, rule));
@@ -54,6 +56,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
       ...ground.ids,
       ...deliveries,
       ...tests,
+      ...money,
       siteId: society.siteId,
       holderId: holder.id,
       spareMemberId: members.spare.id,

@@ -18,6 +18,7 @@ const member = [
   '/site/print',
   '/deliveries',
   '/deliveries/credits',
+  '/money',
   '/me',
 ];
 const office = [
@@ -25,6 +26,11 @@ const office = [
   '/need',
   '/plots',
   '/members',
+  '/money',
+  '/money/enter',
+  '/money/ledger',
+  '/money/deliveries',
+  '/money/accounts',
   '/deliveries',
   '/deliveries/new',
   '/settings',

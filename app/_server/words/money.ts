@@ -10,7 +10,6 @@ export const moneyWords: Words<MoneyRefusal> = {
   'account-built-in': () => 'The ledger has an account of that name by itself. Give another name.',
   'account-not-empty': ({ minor }) =>
     `${formatPounds(Number(minor))} stand on it. Move that to another account first; then it can be retired.`,
-  'account-name-empty': () => 'Give the account a name with a letter or a figure in it.',
   'same-account': () => 'Money goes from one account to another. Choose two different ones.',
   'nobody-to-charge': ({ on }) => `No plot was let on ${on}, so there is nobody to charge.`,
   'reversed-already': () => 'This entry was taken back already. Nothing was changed.',

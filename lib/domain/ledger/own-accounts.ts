@@ -10,17 +10,21 @@ export const societyAccount = 'other:society' satisfies Account;
 export const builtInAccounts = [suppliersAccount, societyAccount] as const;
 
 /**
- * The key of an account that a society adds, from its name: lower case, whatever is no letter or figure as one hyphen.
+ * The key of an account that a society adds, from its name: lower case, whatever is no letter or figure as one hyphen; of a
+ * name that has neither, the numbers of its characters.
  *
- * @returns the account, which may be one that is there already; null where the name has no letter and no figure
- * @example ownAccount('Seed & sets') → 'other:seed-sets'
+ * @param name  with something to be seen in it
+ * @returns     the account, which may be one that is there already
+ * @throws RangeError on an empty name
+ * @example     ownAccount('Seed & sets') → 'other:seed-sets'
  */
-export function ownAccount(name: string): Account | null {
+export function ownAccount(name: string): `other:${string}` {
   const key = name
     .normalize('NFKC')
     .toLowerCase()
     .replaceAll(/[^\p{L}\p{N}]+/gu, '-')
     .replaceAll(/^-|-$/g, '');
-  const account = `other:${key}`;
-  return isAccount(account) ? account : null;
+  const account = `other:${key || [...name].map((one) => one.codePointAt(0)?.toString(16)).join('-')}` as const;
+  if (!isAccount(account)) throw new RangeError(`no name for an account: ${JSON.stringify(name)}`);
+  return account;
 }

@@ -14,7 +14,6 @@ export const addAccount = mutation({
   input: addAccountInput,
   write: async ({ tx, scope, note }, { name }) => {
     const account = ownAccount(name);
-    if (!account) refuse('account-name-empty', { field: 'name' });
     if (builtInAccounts.some((one) => one === account)) refuse('account-built-in', { field: 'name' });
     const accountId = await addOwnAccount(tx, scope, account.slice('other:'.length), name);
     if (!accountId) refuse('account-name-taken', { field: 'name', numbers: { name } });

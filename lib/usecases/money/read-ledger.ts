@@ -25,7 +25,7 @@ export const readLedger = query({
       countEntries(db, scope, filter),
       accountNames(context),
     ]);
-    return { entries, count, names, page, pages: Math.max(1, Math.ceil(count / pageEntries)), ...filter };
+    return { entries, count, names, page, pages: Math.max(1, Math.ceil(count / pageEntries)) };
   },
 });
 

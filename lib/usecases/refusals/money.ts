@@ -6,7 +6,6 @@ export type MoneyRefusal =
   | 'account-name-taken'
   | 'account-built-in'
   | 'account-not-empty'
-  | 'account-name-empty'
   | 'same-account'
   | 'nobody-to-charge'
   | 'reversed-already'

@@ -1,7 +1,8 @@
 import { bookLoads, offerToUnload } from '@/lib/usecases/deliveries/book-loads';
-import { enterBeyond, tickOff } from '@/lib/usecases/deliveries/collect';
+import { enterBeyond, giveUp, tickOff } from '@/lib/usecases/deliveries/collect';
 import { holdDelivery } from '@/lib/usecases/deliveries/hold-delivery';
 import { closeDelivery, openDelivery, planDelivery } from '@/lib/usecases/deliveries/plan-delivery';
+import { settleDelivery } from '@/lib/usecases/deliveries/settle-delivery';
 import { confirmShareOut, measureHeap } from '@/lib/usecases/deliveries/share-out';
 import { deliveryFacts, done, once } from '../../fixtures/society';
 import type { Ids } from '../row';
@@ -9,7 +10,20 @@ import type { Ground } from './ground';
 import type { Members, Word } from './members';
 
 type DeliveryIds = Pick<Ids, DeliveryId | 'bookingId'>;
-type DeliveryId = 'plannedId' | 'openId' | 'closedId' | 'tippedId' | 'sharedId' | 'collectedId';
+type DeliveryId =
+  | 'plannedId'
+  | 'openId'
+  | 'closedId'
+  | 'tippedId'
+  | 'sharedId'
+  | 'collectedId'
+  | 'settledId'
+  | 'leftOverId';
+
+const noDeliveries = {
+  ...{ plannedId: '', openId: '', closedId: '', tippedId: '', sharedId: '', collectedId: '' },
+  ...{ settledId: '', leftOverId: '', bookingId: '' },
+};
 
 /** Deliveries in the states that are wanted, or in each, of materials that do not wait for each other. */
 export async function makeDeliveries(
@@ -25,7 +39,7 @@ export async function makeDeliveries(
       dropPoint: word('drop point'),
       gateNote: word(`${state} gate`),
     };
-    const facts = { name: word(state), materialKey, densityGPerL, keyHolderId: neighbour.id, ...texts };
+    const facts = { name: word(state), materialKey, price: '12', densityGPerL, keyHolderId: neighbour.id, ...texts };
     const { deliveryId } = await done(planDelivery.run(secretary, once(deliveryFacts(facts))));
     return deliveryId;
   };
@@ -82,8 +96,22 @@ export async function makeDeliveries(
       await done(enterBeyond.run(secretary, once({ ...others, loads: '1', reason: word('reason') })));
       return { deliveryId: made.deliveryId };
     },
+    settledId: async () => {
+      const { deliveryId, bookingId, otherBookingId } = await share('settled', 'wood-chip', '300');
+      await done(tickOff.run(holder.caller, once({ deliveryId, bookingId, loads: '3' })));
+      await done(tickOff.run(neighbour.caller, once({ deliveryId, bookingId: otherBookingId, loads: '2' })));
+      await done(settleDelivery.run(secretary, once({ deliveryId })));
+      return { deliveryId };
+    },
+    leftOverId: async () => {
+      const { deliveryId, bookingId, otherBookingId } = await share('left over', 'hen-manure', '800');
+      for (const id of [bookingId, otherBookingId])
+        await done(giveUp.run(secretary, once({ deliveryId, bookingId: id })));
+      await done(settleDelivery.run(secretary, once({ deliveryId })));
+      return { deliveryId };
+    },
   };
-  const ids = { plannedId: '', openId: '', closedId: '', tippedId: '', sharedId: '', collectedId: '', bookingId: '' };
+  const ids = { ...noDeliveries };
   for (const [key, make] of Object.entries(makers)) {
     // A residue test is of the one that is open.
     const isWanted = wanted?.some((one) => one === key || (one === 'testId' && key === 'openId')) ?? true;

@@ -3,6 +3,7 @@ import { deliveries } from './deliveries';
 import { ground } from './ground';
 import { measures } from './measures';
 import { members } from './members';
+import { money } from './money';
 import { recipes } from './recipes';
 import { residue } from './residue';
 import { sheets } from './sheets';
@@ -16,4 +17,5 @@ export const rows: readonly Row[] = [
   ...deliveries,
   ...residue,
   ...measures,
+  ...money,
 ];

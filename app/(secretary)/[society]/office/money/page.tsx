@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
-import { accountWords, standsWords } from '@/app/_ui/money-words';
+import { accountWords } from '@/app/_ui/money-words';
 import { Empty, PageHead, Sheet } from '@/app/_ui/sheet';
 import { Table } from '@/app/_ui/table';
 import { formatPounds } from '@/lib/domain/ledger/pounds';
@@ -64,7 +64,7 @@ export default async function MoneyPage({ params }: { params: Promise<{ society:
               minor < 0 ? formatPounds(-minor) : '',
             ],
           }))}
-          foot={['all', standsWords(owed - inCredit), formatPounds(owed), formatPounds(inCredit)]}
+          foot={['all', '', formatPounds(owed), formatPounds(inCredit)]}
         />
       </Sheet>
       <Sheet title="The other accounts" flush>

@@ -28,21 +28,23 @@ export default async function SeasonMoneyPage({ params, searchParams }: Props) {
           rows.length === 0
             ? 'No delivery of that season is settled.'
             : isOff
-              ? 'Something is neither charged on nor written off yet: see the last column but two.'
-              : 'Price by price, what was charged and written off is what was paid for it, to the penny.'
+              ? 'Something is neither charged on nor written off yet: it stands under “left over”.'
+              : 'What was charged and written off is the price of each, to the penny.'
         }
       >
         <Link className="button" href={room}>
           Balances
         </Link>
       </PageHead>
-      <nav className="seasons wide" aria-label="Season">
-        {seasons.map((one) => (
-          <a key={one} href={`?season=${one}`} aria-current={one === season ? 'page' : undefined}>
-            {one}
-          </a>
-        ))}
-      </nav>
+      {seasons.length > 1 ? (
+        <nav className="seasons wide" aria-label="Season">
+          {seasons.map((one) => (
+            <a key={one} href={`?season=${one}`} aria-current={one === season ? 'page' : undefined}>
+              {one}
+            </a>
+          ))}
+        </nav>
+      ) : null}
       <Sheet title="Settled deliveries" flush wide>
         {rows.length === 0 ? (
           <Empty>

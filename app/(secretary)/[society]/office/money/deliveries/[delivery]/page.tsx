@@ -64,20 +64,25 @@ export default async function ReconcilePage({ params, searchParams }: Props) {
             { head: 'loads', number: true },
             { head: 'part', number: true },
             { head: 'still owed', number: true },
+            { head: 'why' },
           ]}
           rows={read.parts.map(({ holder, minor, again, outstandingMinor }) => ({
             key: holder.holdingId,
             cells: [
-              <div key="plot">
-                <Link href={`${room}/holdings/${holder.holdingId}`}>{holder.plots.join(', ') || 'no plot'}</Link>
-                {again ? <Reason ask={`Why ${formatPounds(minor)}?`}>{shareWords(again)}</Reason> : null}
-              </div>,
+              <Link key="plot" href={`${room}/holdings/${holder.holdingId}`}>
+                {holder.plots.join(', ') || 'no plot'}
+              </Link>,
               again?.loads ?? '',
               formatPounds(minor),
               outstandingMinor ? formatPounds(outstandingMinor) : 'paid',
+              again ? (
+                <Reason key="why" ask={`Why ${formatPounds(minor)}?`}>
+                  {shareWords(again)}
+                </Reason>
+              ) : null,
             ],
           }))}
-          foot={['sum', delivery.collectedLoads, formatPounds(chargedMinor), formatPounds(read.outstandingMinor)]}
+          foot={['sum', delivery.collectedLoads, formatPounds(chargedMinor), formatPounds(read.outstandingMinor), '']}
         />
       </Sheet>
       <div className="stack">
