@@ -35,6 +35,9 @@ export function StatementTable({
   plain?: boolean;
 }) {
   const { from, to, openingMinor, lines, closingMinor } = statement;
+  // The year is said once where it is the same all through: a phone has no room for it on every line.
+  const dayOf = (day: string) =>
+    !plain && from.slice(0, 4) === to.slice(0, 4) ? shortDayWords(day).slice(0, -5) : shortDayWords(day);
   return (
     <Table
       caption={caption}
@@ -42,14 +45,14 @@ export function StatementTable({
         { head: 'day' },
         { head: 'what for' },
         { head: 'amount', number: true },
-        { head: 'then owed', number: true },
+        { head: 'owed', number: true },
       ]}
       rows={[
         { key: 'opening', cells: [shortDayWords(from), 'brought forward', '', owedWords(openingMinor)] },
         ...lines.map((line) => ({
           key: line.entryId,
           cells: [
-            shortDayWords(line.on),
+            dayOf(line.on),
             <WhatFor key="for" line={line} plain={plain ?? false} />,
             formatPounds(line.minor),
             owedWords(line.balanceMinor),

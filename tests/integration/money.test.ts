@@ -148,6 +148,15 @@ describe('a wrong price', () => {
     const free = await readReconciliation.run(treasurer, { deliveryId });
     expect(free).toMatchObject({ priceMinor: 0, chargedMinor: 0, leftMinor: 0, outstandingMinor: 0, parts: [] });
     expect((await balances(society))[`holding:${holdingId}`]).toBe(-3000);
+    const told = await db().mailMessage.findMany({
+      where: { societyId: society.id, toAddress: { startsWith: 'h1@' } },
+    });
+    const about = told.map(({ subject, body }) => `${subject}. ${body}`).filter((text) => / owed? /.test(text));
+    expect(about.map((text) => /in place|takes the place|nothing after all/.exec(text)?.[0])).toEqual([
+      undefined,
+      'takes the place',
+      'nothing after all',
+    ]);
   });
 
   it('put right by two at once is one price in the end, and its entries are those of one price', async () => {

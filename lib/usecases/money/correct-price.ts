@@ -7,6 +7,7 @@ import { societyAccount } from '@/lib/domain/ledger/own-accounts';
 import { moved } from '@/lib/domain/ledger/postings';
 import { canKeepMoney } from '@/lib/domain/policy/money';
 import { correctPriceInput, writeOffInput } from '@/lib/schemas/money/ledger';
+import { tellBookers } from '../deliveries/open-delivery';
 import { mutation, type WriteContext } from '../operation';
 import { NotFound, refuse } from '../refusal';
 import { enter } from './enter';
@@ -37,7 +38,14 @@ export const correctPrice = mutation({
     });
     // What is written later is later in the book.
     const later = { ...context, now: new Date(now.getTime() + standing.length) };
-    await tellCharged(context, delivery, await postPrice(later, delivery, price));
+    await tellCharged(context, delivery, await postPrice(later, delivery, price), true);
+    if (price === 0)
+      await tellBookers(
+        context,
+        delivery,
+        `nothing is owed for ${delivery.name}`,
+        `“${delivery.name}” costs nothing after all. What was charged for it is taken back; what you paid stands to your credit.`,
+      );
     return { minor: price };
   },
 });

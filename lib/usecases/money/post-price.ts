@@ -41,11 +41,12 @@ export async function postPrice(
   return split;
 }
 
-/** Tell the holders what they owe for their loads. How to pay stands on their page, never in mail. */
+/** Tell the holders what they owe for their loads, in place of what they were told before or for the first time. */
 export async function tellCharged(
   context: Pick<WriteContext, 'tx' | 'scope' | 'today'>,
   { name }: Named,
   split: DeliverySplit | null,
+  isAnew = false,
 ): Promise<void> {
   if (!split) return;
   const charged = split.shares.filter(({ minor }) => minor > 0);
@@ -60,6 +61,8 @@ export async function tellCharged(
       body:
         `Your ${loads === 1 ? 'load' : `${loads} loads`} of “${name}”: ${formatPounds(minor)}. ` +
         `${formatPounds(split.priceMinor)} are split by the ${split.allLoads} loads that were taken, to the penny. ` +
+        `${isAnew ? 'The price was put right, so this takes the place of what you were told before. ' : ''}` +
+        // How to pay stands on the page and never in mail.
         'Sign in and open “Your account” to see why, and how to pay.',
     })),
   );

@@ -69,6 +69,7 @@ export const readEntry = query({
       by: by?.name ?? 'a former member',
       timeZone: scope.timeZone,
       ofPrice,
+      keeps: canKeepMoney(scope),
       mayTakeBack: stands && !ofPrice && canKeepMoney(scope),
     };
   },

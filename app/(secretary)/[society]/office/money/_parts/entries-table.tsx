@@ -1,5 +1,5 @@
 import Link from 'next/link';
-import { dayWords } from '@/app/_ui/delivery-words';
+import { shortDayWords } from '@/app/_ui/delivery-words';
 import { kindWords } from '@/app/_ui/money-words';
 import { Table } from '@/app/_ui/table';
 import type { readLedger } from '@/lib/usecases/money/read-ledger';
@@ -12,20 +12,21 @@ export function EntriesTable({ society, entries, names }: Pick<Read, 'entries' |
   return (
     <Table
       caption="Entries"
-      columns={[{ head: 'day' }, { head: 'entry' }, { head: 'amount', number: true }, { head: 'on to, and off' }]}
+      columns={[{ head: 'day' }, { head: 'entry' }, { head: 'amount', number: true }]}
       rows={entries.map(({ id, on, kind, words, lines, reversedBy }) => ({
         key: id,
         cells: [
-          dayWords(on),
+          shortDayWords(on),
           <div key="entry">
             <Link href={`/${society}/office/money/entries/${id}`}>{words}</Link>
-            <div className="small soft">
+            <span className="small soft">
+              {' '}
               {kindWords[kind]}
               {reversedBy ? '; taken back later' : ''}
-            </div>
+            </span>
+            <EntryLines lines={lines} names={names} />
           </div>,
           amountOf(lines),
-          <EntryLines key="lines" lines={lines} names={names} />,
         ],
       }))}
     />

@@ -76,7 +76,7 @@ export default async function ReconcilePage({ params, searchParams }: Props) {
               formatPounds(minor),
               outstandingMinor ? formatPounds(outstandingMinor) : 'paid',
               again ? (
-                <Reason key="why" ask={`Why ${formatPounds(minor)}?`}>
+                <Reason key="why" ask="Why?">
                   {shareWords(again)}
                 </Reason>
               ) : null,

@@ -18,7 +18,7 @@ type Props = { params: Promise<{ society: string; entry: string }>; searchParams
 
 export default async function EntryPage({ params, searchParams }: Props) {
   const { society, entry: entryId } = await params;
-  const { entry, names, by, timeZone, ofPrice, mayTakeBack } = await ask(readEntry, society, { entryId });
+  const { entry, names, by, timeZone, ofPrice, keeps, mayTakeBack } = await ask(readEntry, society, { entryId });
   const { said } = await searchParams;
   const room = `/${society}/office/money`;
   return (
@@ -30,9 +30,11 @@ export default async function EntryPage({ params, searchParams }: Props) {
         <Link className="button" href={`${room}/ledger`}>
           The ledger
         </Link>
-        <Link className="button" href={`${room}/enter`}>
-          Enter anew
-        </Link>
+        {keeps ? (
+          <Link className="button" href={`${room}/enter`}>
+            Enter anew
+          </Link>
+        ) : null}
       </PageHead>
       {said === 'taken-back' ? (
         <p className="notice kept wide" role="status">
