@@ -30,7 +30,7 @@ export default async function StatementPage({ params, searchParams }: Props) {
       </p>
       <div className="wide paper">
         <StatementTable caption="Statement" statement={statement} plain />
-        {payNote ? <p style={{ whiteSpace: 'pre-line' }}>{payNote}</p> : null}
+        {payNote ? <p style={{ whiteSpace: 'pre-line', marginTop: '1rem' }}>{payNote}</p> : null}
       </div>
     </>
   );
