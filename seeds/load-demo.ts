@@ -20,8 +20,9 @@ import { tickTrench } from '@/lib/usecases/sheets/tick-trench';
 import { type Chance, chanceOf } from './chance';
 import { loadPastDelivery } from './demo/deliveries';
 import { done } from './demo/done';
-import { demoPaths, makeGround, makeManurings, makePlantings } from './demo/ground';
+import { makeGround, makeManurings, makePlantings } from './demo/ground';
 import { loadMoney } from './demo/money';
+import { drawPaths } from './demo/paths';
 import { households, unmeasured } from './demo/people';
 
 const password = 'three odd words';
@@ -43,7 +44,7 @@ async function loadDemo(now: Date): Promise<void> {
   const year = Number(today.slice(0, 4));
   const chance = chanceOf(1887);
   const society = await db().society.create({ data: { slug: 'withy-reach', name: 'Withy Reach' } });
-  const site = await db().site.create({ data: { societyId: society.id, name: 'Withy Reach', paths: demoPaths } });
+  const site = await db().site.create({ data: { societyId: society.id, name: 'Withy Reach' } });
   const ids = { societyId: society.id, siteId: site.id };
   const memberOf = await loadPeople(society.id, `${year - 6}-10-01`);
   const from = `${year - 6}-01-01`;
@@ -171,7 +172,8 @@ async function loadDeliveries(
     spring: await inTransaction((tx) => loadPastDelivery(tx, scope, siteId, spring, some(0.85), chance)),
     summer: await inTransaction((tx) => loadPastDelivery(tx, scope, siteId, summer, some(0.8), chance)),
   };
-  await bookNext(scope, claimants, chance, today);
+  const dropPointId = await drawPaths(await callerOf(scope.slug, scope.memberId), siteId);
+  await bookNext(scope, claimants, chance, { today, dropPointId });
   return past;
 }
 
@@ -180,7 +182,7 @@ async function bookNext(
   scope: Scope,
   claimants: readonly Claimant[],
   chance: Chance,
-  today: CalendarDate,
+  { today, dropPointId }: { today: CalendarDate; dropPointId: string },
 ): Promise<void> {
   const arrivesOn = addDays(today, 9);
   const day = new Date(arrivesOn).toLocaleDateString('en-GB', { day: 'numeric', month: 'long', timeZone: 'UTC' });
@@ -196,7 +198,8 @@ async function bookNext(
       amountUnit: 'loads',
       densityGPerL: '400',
       capLoads: '12',
-      dropPoint: 'by the cart track, at the water tank',
+      dropPoint: 'on the hard standing, clear of the tap',
+      dropPointId,
       arrivesOn,
       collectByOn: addDays(today, 23),
       closesAt: `${addDays(today, 6)}T18:00`,

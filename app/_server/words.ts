@@ -4,6 +4,7 @@ import { groundWords } from './words/ground';
 import { measuresWords } from './words/measures';
 import { membersWords } from './words/members';
 import { moneyWords } from './words/money';
+import { pathsWords } from './words/paths';
 import { plotsWords } from './words/plots';
 import { recipesWords } from './words/recipes';
 import { residueWords } from './words/residue';
@@ -14,6 +15,7 @@ const words: Words<RefusalCode> = {
   'write-id-used': () => 'This form was already sent for something else. Open the page afresh and try again.',
   ...membersWords,
   ...plotsWords,
+  ...pathsWords,
   ...groundWords,
   ...deliveriesWords,
   ...recipesWords,

@@ -48,8 +48,8 @@ export function hatchOf(group: CropGroup | null, prefix = 'h'): string {
   return group ? `url(#${prefix}-${group})` : 'var(--quiet-wash)';
 }
 
-/** The key: each group's hatch and word, and the two marks. */
-export function PlanKey() {
+/** The key: each group's hatch and word, and the two marks; `children` are further entries. */
+export function PlanKey({ children }: { children?: React.ReactNode }) {
   return (
     <ul className="key">
       {cropGroups.map(({ key, name }, at) => (
@@ -82,6 +82,7 @@ export function PlanKey() {
         </svg>
         Turn due
       </li>
+      {children}
     </ul>
   );
 }

@@ -55,6 +55,22 @@ export async function bookingsOf(db: Db, scope: Scope, deliveryId: string): Prom
   return rows.map(toBooking);
 }
 
+/** The ground that the bookings of a delivery were made for, by booking: each bed's plot, and what of it was due. */
+export async function bookedGroundOf(
+  db: Db,
+  scope: Scope,
+  deliveryId: string,
+): Promise<ReadonlyMap<string, readonly { readonly plotId: string; readonly dueCm2: number }[]>> {
+  const rows = await db.bookingBed.findMany({
+    where: { societyId: scope.societyId, booking: { deliveryId, withdrawnAt: null } },
+    select: { bookingId: true, dueCm2: true, bed: { select: { plotId: true } } },
+  });
+  const byBooking = new Map<string, { plotId: string; dueCm2: number }[]>();
+  for (const { bookingId, bed, dueCm2 } of rows)
+    byBooking.set(bookingId, [...(byBooking.get(bookingId) ?? []), { plotId: bed.plotId, dueCm2: Number(dueCm2) }]);
+  return byBooking;
+}
+
 /** How many bookings of a delivery stand, and what they ask for and need together. */
 export async function bookingTotals(db: Db, scope: Scope, deliveryId: string) {
   const where = { deliveryId, societyId: scope.societyId, withdrawnAt: null };

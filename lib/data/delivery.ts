@@ -22,7 +22,9 @@ export type DeliveryRecord = {
   readonly rateGPerM2: number;
   readonly expectedLoads: number;
   readonly capLoads: number | null;
+  /** In words; and the drop point of the site where it is tipped, if one is named. */
   readonly dropPoint: string | null;
+  readonly dropPointId: string | null;
   readonly arrivesOn: CalendarDate;
   readonly collectByOn: CalendarDate;
   readonly closesAt: Date;
@@ -144,6 +146,20 @@ export async function postponeTo(
 ): Promise<void> {
   const data = { arrivesOn: toDbDay(days.arrivesOn), collectByOn: toDbDay(days.collectByOn), closesAt: days.closesAt };
   await tx.delivery.updateMany({ where: { id, societyId: scope.societyId }, data });
+}
+
+/** Say at which drop point of its site a delivery is tipped. */
+export async function tipDeliveryAt(tx: Tx, scope: Scope, id: string, dropPointId: string): Promise<void> {
+  await tx.delivery.updateMany({ where: { id, societyId: scope.societyId }, data: { dropPointId } });
+}
+
+/** The name of a delivery that is still to be tipped at a drop point, or null where none is. */
+export async function deliveryComingTo(db: Db, scope: Scope, dropPointId: string): Promise<string | null> {
+  const row = await db.delivery.findFirst({
+    where: { societyId: scope.societyId, dropPointId, state: { in: ['planned', 'open', 'closed'] } },
+    select: { name: true },
+  });
+  return row?.name ?? null;
 }
 
 /** Hold a delivery from being shared out, or with null release it. */

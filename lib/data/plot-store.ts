@@ -88,7 +88,7 @@ export async function retirePlot(
 export function sitesOf(db: Db, scope: Scope) {
   return db.site.findMany({
     where: { societyId: scope.societyId },
-    select: { id: true, name: true, outline: true, paths: true, northCentideg: true },
+    select: { id: true, name: true, outline: true, northCentideg: true },
     orderBy: { name: 'asc' },
   });
 }
@@ -96,6 +96,12 @@ export function sitesOf(db: Db, scope: Scope) {
 /** One site, or null. */
 export function siteById(db: Db, scope: Scope, id: string) {
   return db.site.findFirst({ where: { id, societyId: scope.societyId }, select: { id: true, name: true } });
+}
+
+/** One site, locked until the transaction ends, or null: what is named on it is named by one at a time. */
+export async function lockSite(tx: Tx, scope: Scope, id: string) {
+  await tx.$queryRaw`SELECT 1 FROM "Site" WHERE "id" = ${id}::uuid AND "societyId" = ${scope.societyId}::uuid FOR NO KEY UPDATE`;
+  return siteById(tx, scope, id);
 }
 
 /** Make a site. */

@@ -3,6 +3,7 @@ import type { GroundRefusal } from './refusals/ground';
 import type { MeasuresRefusal } from './refusals/measures';
 import type { MembersRefusal } from './refusals/members';
 import type { MoneyRefusal } from './refusals/money';
+import type { PathsRefusal } from './refusals/paths';
 import type { PlotsRefusal } from './refusals/plots';
 import type { RecipesRefusal } from './refusals/recipes';
 import type { ResidueRefusal } from './refusals/residue';
@@ -13,6 +14,7 @@ export type RefusalCode =
   | 'write-id-used'
   | MembersRefusal
   | PlotsRefusal
+  | PathsRefusal
   | GroundRefusal
   | DeliveriesRefusal
   | RecipesRefusal

@@ -18,22 +18,6 @@ const rows = [
 
 export type DemoPlot = { id: string; frameId: string; number: string; beds: { id: string; footprint: Footprint }[] };
 
-/** Where the cart tracks run. */
-export const demoPaths = [
-  [
-    [200, 2750],
-    [10600, 2750],
-  ],
-  [
-    [150, 5150],
-    [10500, 5750],
-  ],
-  [
-    [150, 2750],
-    [150, 10400],
-  ],
-];
-
 /** The ground of the demo society: frames, plots and beds, to scale. */
 export function makeGround(
   chance: Chance,

@@ -63,6 +63,8 @@ export type Ids = Readonly<
     | 'entryId'
     | 'accountId'
     | 'testId'
+    | 'pathId'
+    | 'dropPointId'
     | 'bedName',
     string
   >

@@ -9,6 +9,7 @@ import { makeDeliveries } from './fill/deliveries';
 import { makeGround } from './fill/ground';
 import { makeMembers, type Word } from './fill/members';
 import { makeMoney } from './fill/money';
+import { makePaths } from './fill/paths';
 import { makeTests } from './fill/residue';
 import type { Ids, Person } from './row';
 
@@ -34,6 +35,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
   const members = await makeMembers(society, word);
   const ground = await makeGround(society, word, members);
   const deliveries = await makeDeliveries(word, members, ground, wanted);
+  const paths = await makePaths(word, members, society.siteId);
   const tests = await makeTests(word, members, deliveries.openId);
   const money = await makeMoney(word, members, ground.ids.holdingId, deliveries.settledId);
   const { secretary, chair, treasurer, gateHelper, holder, neighbour } = members;
@@ -57,6 +59,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
       ...deliveries,
       ...tests,
       ...money,
+      ...paths,
       siteId: society.siteId,
       holderId: holder.id,
       spareMemberId: members.spare.id,

@@ -72,7 +72,7 @@ for (const script of ['on', 'off'] as const) {
         ['Comes on', '2027-05-01'],
         ['Collect by', '2027-05-09'],
         ['Booking closes', '2027-04-28T18:00'],
-        ['Drop point', 'by the 🚪'],
+        ['Where there', 'by the 🚪'],
         ['Unloaders wanted', 'three'],
       ];
       for (const [label, text] of typed) await form.getByLabel(label, { exact: true }).fill(text);

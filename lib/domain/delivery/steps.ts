@@ -15,6 +15,7 @@ export type DeliveryStep =
   | 'open'
   | 'book'
   | 'close'
+  | 'tip-at'
   | 'postpone'
   | 'call-off'
   | 'measure'
@@ -30,6 +31,8 @@ const allowedIn: Readonly<Record<DeliveryStep, readonly DeliveryState[]>> = {
   open: ['planned'],
   book: ['open'],
   close: ['open'],
+  // Until it lies there.
+  'tip-at': ['planned', 'open', 'closed'],
   // Before the first collection: bookings stand, credits are untouched.
   postpone: ['planned', 'open', 'closed', 'tipped', 'shared'],
   'call-off': ['planned', 'open', 'closed', 'tipped', 'shared'],

@@ -11,7 +11,7 @@ export type SitePath = { readonly points: readonly Point[]; readonly lorry: 'who
 export type DrawnPaths = { readonly pieces: readonly Piece[]; readonly ends: readonly Point[] };
 
 // Ten thousand metres either way: products of two such distances are still exact.
-const farthestCm = 1_000_000;
+export const farthestCm = 1_000_000;
 
 /**
  * The straight pieces of a site's paths.

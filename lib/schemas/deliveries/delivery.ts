@@ -31,6 +31,7 @@ const facts = {
   densityGPerL: wholeNumber('the density in grams a litre', 1, 3000),
   capLoads: optionalWhole('the limit for one holding', 1, 999),
   dropPoint: optionalLine('the drop point', 120),
+  dropPointId: optionalRowId,
   arrivesOn: day('the day it arrives'),
   collectByOn: day('the last day to collect'),
   closesAt: closing,
@@ -53,6 +54,7 @@ export const callOffInput = form({
   deliveryId: rowId,
   sure: z.literal('yes', 'Tick the box to confirm.'),
 });
+export const tipAtInput = form({ writeId, deliveryId: rowId, dropPointId: rowId });
 export const postponeInput = form({
   writeId,
   deliveryId: rowId,

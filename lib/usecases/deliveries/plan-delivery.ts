@@ -10,6 +10,7 @@ import {
   moveDelivery,
   postponeTo,
 } from '@/lib/data/delivery';
+import { dropPointName } from '@/lib/data/drop-point';
 import { sitesOf } from '@/lib/data/plot-store';
 import { settingsOn } from '@/lib/data/setting';
 import { memberById } from '@/lib/data/member';
@@ -32,6 +33,7 @@ import { tell } from '../tell';
 import { checkDensity } from './check-density';
 import { takeStep, tellBookers } from './open-delivery';
 import { everyMemberId } from './recipients';
+import { dropPointFor } from './tip-at';
 
 type Typed = Omit<z.output<typeof planDeliveryInput>, 'writeId'>;
 
@@ -44,6 +46,7 @@ async function factsOf({ tx, scope, today, now }: WriteContext, typed: Typed): P
   if (closesAt <= now) refuse('closing-in-the-past', { field: 'closesAt' });
   const [site] = await sitesOf(tx, scope);
   if (!site) refuse('no-site');
+  if (typed.dropPointId) await dropPointFor({ tx, scope }, typed.dropPointId, site.id);
   if (typed.keyHolderId && !(await memberById(tx, scope, typed.keyHolderId, today))) throw new NotFound();
   const { barrowLitres, manureRateGPerM2 } = await settingsOn(tx, scope, today);
   const amount = { thousandths, unit };
@@ -130,11 +133,17 @@ async function tellOfChange(context: WriteContext, before: DeliveryRecord, now: 
     now.closesAt.getTime() !== before.closesAt.getTime() && `booking closes on ${at(now.closesAt)}`,
     now.expectedLoads !== before.expectedLoads && `about ${now.expectedLoads} barrow-loads are expected`,
     now.priceMinor !== before.priceMinor && `it costs ${formatPounds(now.priceMinor)} in all`,
-    now.dropPoint !== before.dropPoint && `it is tipped at: ${now.dropPoint ?? 'a place to be named'}`,
+    (now.dropPoint !== before.dropPoint || now.dropPointId !== before.dropPointId) &&
+      `it is tipped at: ${await placeOf(context, now)}`,
   ].filter((change) => change !== false);
   if (changes.length === 0) return;
   const body = `“${now.name}” has changed: ${changes.join('; ')}. Your booking stands; you can change it until booking closes.`;
   await tellBookers(context, before, `${now.name} has changed`, body);
+}
+
+async function placeOf({ tx, scope }: WriteContext, { dropPointId, dropPoint }: DeliveryFacts): Promise<string> {
+  const name = dropPointId && (await dropPointName(tx, scope, dropPointId));
+  return [name, dropPoint].filter(Boolean).join(', ') || 'a place to be named';
 }
 
 /** Open booking: the lot is drawn and its hash published; all members with an address are told. */

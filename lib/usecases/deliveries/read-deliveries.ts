@@ -9,6 +9,7 @@ import {
 } from '@/lib/data/booking';
 import { creditedMaterials, creditsOf } from '@/lib/data/credit';
 import { deliveriesOf, deliveryById, type DeliveryRecord, shareOutRecordOf, unloadersOf } from '@/lib/data/delivery';
+import { dropPointName } from '@/lib/data/drop-point';
 import { byNumber, type HoldingOnDay, holdingsOfMember, holdingsOn } from '@/lib/data/holding';
 import { memberById, membersOn } from '@/lib/data/member';
 import { materialOf } from '@/lib/domain/catalogue/materials';
@@ -67,8 +68,10 @@ export const readDelivery = query({
     const totals = await bookingTotals(db, scope, deliveryId);
     const keyHolder = delivery.keyHolderId ? await memberById(db, scope, delivery.keyHolderId, today) : null;
     const unloaders = await unloadersOf(db, scope, deliveryId);
+    const tippedAt = delivery.dropPointId ? await dropPointName(db, scope, delivery.dropPointId) : null;
     return {
       delivery: titled(delivery),
+      tippedAt,
       timeZone: scope.timeZone,
       units: scope.units,
       today,

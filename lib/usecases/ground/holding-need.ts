@@ -24,6 +24,7 @@ type NeedLine = {
   readonly id: string;
   readonly kind: 'bed' | 'plot';
   readonly label: string;
+  readonly plotId: string;
   readonly plotNumber: string;
   readonly frameId: string;
   readonly footprint: Footprint | null;
@@ -82,7 +83,7 @@ export async function needsByHolding(
     });
   const lineOf = (plot: PlotOnDay): Omit<NeedLine, 'massG' | 'assumedG'>[] => {
     const beds = ground.bedsOf(plot.id);
-    const place = { plotNumber: plot.number, frameId: plot.frameId };
+    const place = { plotId: plot.id, plotNumber: plot.number, frameId: plot.frameId };
     if (beds.length)
       return beds.map(({ id, name, footprint, frameId }) => ({
         ...place,

@@ -1,8 +1,10 @@
 import 'server-only';
 import { z } from 'zod';
+import { dropPointsOf } from '@/lib/data/drop-point';
 import { holdingsOfMember } from '@/lib/data/holding';
-import { letPlotIds, type PlotOnDay, polygonOf } from '@/lib/data/plot';
+import { letPlotIds, type PlotOnDay } from '@/lib/data/plot';
 import { settingsOn } from '@/lib/data/setting';
+import { pathsOf } from '@/lib/data/site-path';
 import { canEnter, canReadCommitteePapers, canRunSociety } from '@/lib/domain/policy/standing';
 import type { Compliance } from '@/lib/domain/rotation/compliance';
 import { query, type ReadContext } from '../operation';
@@ -44,7 +46,11 @@ export const readSite = query({
     if (!site)
       return { site: null, sites: [], season, thisYear, today, units: scope.units, runs: canRunSociety(scope) };
     const years = Array.from({ length: 6 }, (_, at) => thisYear - 4 + at);
-    const ground = await readSiteGround(context, site.id, [...years, season]);
+    const [ground, paths, dropPoints] = await Promise.all([
+      readSiteGround(context, site.id, [...years, season]),
+      pathsOf(db, scope, site.id),
+      dropPointsOf(db, scope, site.id),
+    ]);
     const plots = ground.plotsIn(season);
     const compliance = ground.complianceIn(season);
     const own = new Set(mine.flatMap((holding) => holding.plots.map(({ id }) => id)));
@@ -52,7 +58,7 @@ export const readSite = query({
     const { short, marks } = shortBeds(ground, compliance, plots, sight);
     const trend = years.map((year) => ({ year, total: ground.complianceIn(year).total }));
     return {
-      site: { id: site.id, name: site.name, northCentideg: site.northCentideg, paths: pathsOf(site.paths) },
+      site: { id: site.id, name: site.name, northCentideg: site.northCentideg, paths, dropPoints },
       sites: sites.map(({ id, name }) => ({ id, name })),
       season,
       thisYear,
@@ -113,8 +119,4 @@ function shortBeds(
     ];
   });
   return { short, marks };
-}
-
-function pathsOf(stored: unknown): { xCm: number; yCm: number }[][] {
-  return Array.isArray(stored) ? stored.flatMap((path) => [[...(polygonOf(path) ?? [])]]) : [];
 }

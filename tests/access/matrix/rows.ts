@@ -4,6 +4,7 @@ import { ground } from './ground';
 import { measures } from './measures';
 import { members } from './members';
 import { money } from './money';
+import { paths } from './paths';
 import { recipes } from './recipes';
 import { residue } from './residue';
 import { sheets } from './sheets';
@@ -18,4 +19,5 @@ export const rows: readonly Row[] = [
   ...residue,
   ...measures,
   ...money,
+  ...paths,
 ];

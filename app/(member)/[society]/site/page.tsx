@@ -4,6 +4,7 @@ import { ask } from '@/app/_server/caller';
 import { ComplianceBar, ComplianceByGroup, ComplianceTable, Trend } from '@/app/_ui/compliance';
 import { PlanKey } from '@/app/_ui/hatches';
 import { Findings, Verdict } from '@/app/_ui/judgement';
+import { PathKey } from '@/app/_ui/plan-layers';
 import { PlanViewer } from '@/app/_ui/plan-viewer';
 import { SeasonSwitch } from '@/app/_ui/season-switch';
 import { Empty, PageHead, Sheet } from '@/app/_ui/sheet';
@@ -44,6 +45,9 @@ export default async function SitePage({ params, searchParams }: Props) {
         <Link className="button" href={`/${society}/site/print?season=${season}&site=${site.id}`}>
           To print
         </Link>
+        <Link className="button" href={`/${society}/site/heap?site=${site.id}`}>
+          Where the heap walks least
+        </Link>
       </PageHead>
       <Sheet
         title={`Season ${season}${season > thisYear ? ', as planned' : ''}`}
@@ -70,11 +74,14 @@ export default async function SitePage({ params, searchParams }: Props) {
               season={season}
               plots={plan}
               paths={site.paths}
+              dropPoints={site.dropPoints}
               northCentideg={site.northCentideg}
             />
           </PlanViewer>
         ) : null}
-        <PlanKey />
+        <PlanKey>
+          <PathKey />
+        </PlanKey>
       </Sheet>
       <Sheet title="Kept, short, not known" aside={<span className="soft">{season}</span>}>
         <ComplianceBar areas={compliance.total} />

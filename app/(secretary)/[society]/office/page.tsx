@@ -23,6 +23,11 @@ const rooms = [
     name: 'Money',
     says: 'What each holding owes, payments and charges, deliveries to the penny, the ledger.',
   },
+  {
+    path: 'paths',
+    name: 'Paths and drop points',
+    says: 'Draw the paths, say where a lorry can drive, and where a load can be tipped.',
+  },
   { path: 'members', name: 'Members', says: 'Add and invite people, give offices, hand over.' },
   {
     path: 'rotation',

@@ -64,7 +64,7 @@ export default async function DeliveryPage({ params }: Props) {
         )}
       </div>
       <div className="stack">
-        <Facts read={read} />
+        <Facts read={read} society={society} />
         <Sheet title="Weedkiller residues">
           {tests.length ? (
             <TestList society={society} tests={tests} />
@@ -224,7 +224,7 @@ function ShareSheet({
   );
 }
 
-function Facts({ read: { delivery, keyHolder, timeZone } }: { read: Read }) {
+function Facts({ read: { delivery, tippedAt, keyHolder, timeZone }, society }: { read: Read; society: string }) {
   const { thousandths, unit } = delivery.amount;
   const amount = `${(thousandths / 1000).toLocaleString('en-GB')} ${unit === 'm3' ? 'm³' : unit}`;
   const facts: [string, string | null][] = [
@@ -240,7 +240,7 @@ function Facts({ read: { delivery, keyHolder, timeZone } }: { read: Read }) {
     ['comes', dayWords(delivery.arrivesOn)],
     ['booking closes', whenWords(delivery.closesAt, timeZone)],
     ['collect by', dayWords(delivery.collectByOn)],
-    ['drop point', delivery.dropPoint],
+    ['drop point', [tippedAt, delivery.dropPoint].filter(Boolean).join(', ') || null],
     ['key-holder', keyHolder],
     ['at the gate', delivery.gateNote],
     ['price', delivery.priceMinor ? `${formatPounds(delivery.priceMinor)}, split by loads taken` : null],
@@ -253,6 +253,11 @@ function Facts({ read: { delivery, keyHolder, timeZone } }: { read: Read }) {
           value ? [<dt key={name}>{name}</dt>, <dd key={`${name} is`}>{value}</dd>] : null,
         )}
       </dl>
+      <p>
+        <Link href={`/${society}/site/heap?site=${delivery.siteId}&loads=${delivery.id}`}>
+          How far the loads are wheeled from there, and from where least
+        </Link>
+      </p>
     </Sheet>
   );
 }

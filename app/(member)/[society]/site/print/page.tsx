@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import { ask } from '@/app/_server/caller';
 import { ComplianceTable } from '@/app/_ui/compliance';
 import { PlanKey } from '@/app/_ui/hatches';
+import { PathKey } from '@/app/_ui/plan-layers';
 import { PrintButton } from '@/app/_ui/print-button';
 import { Empty, PageHead } from '@/app/_ui/sheet';
 import { SitePlan } from '@/app/_ui/site-plan';
@@ -24,8 +25,17 @@ export default async function PrintPage({ params, searchParams }: Props) {
         <PrintButton>Print on A3 or A4, landscape</PrintButton>
       </p>
       <div className="wide">
-        <SitePlan name={site.name} season={season} plots={plan} paths={site.paths} northCentideg={site.northCentideg} />
-        <PlanKey />
+        <SitePlan
+          name={site.name}
+          season={season}
+          plots={plan}
+          paths={site.paths}
+          dropPoints={site.dropPoints}
+          northCentideg={site.northCentideg}
+        />
+        <PlanKey>
+          <PathKey />
+        </PlanKey>
       </div>
       <div>
         <ComplianceTable areas={compliance.total} units={units} />

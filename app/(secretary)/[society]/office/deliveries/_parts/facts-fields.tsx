@@ -6,8 +6,11 @@ import type { listDeliveries } from '@/lib/usecases/deliveries/read-deliveries';
 type DeliveryRecord = Awaited<ReturnType<typeof listDeliveries.run>>['deliveries'][number];
 type Given = Partial<Omit<DeliveryRecord, 'closesAt'>> & { closesAt: string };
 
+type Named = { readonly id: string; readonly name: string };
+type Props = { given: Given; members: readonly Named[]; dropPoints: readonly Named[] };
+
 /** The fields of a delivery. Densities differ by a factor of two between sources: the range stands beside the field. */
-export function FactsFields({ given, members }: { given: Given; members: readonly { id: string; name: string }[] }) {
+export function FactsFields({ given, members, dropPoints }: Props) {
   const range = materials
     .map(
       ({ name, leastGPerL, mostGPerL, densityGPerL }) =>
@@ -81,7 +84,21 @@ export function FactsFields({ given, members }: { given: Given; members: readonl
         hint="empty: none"
         className="short-field"
       />
-      <TextField name="dropPoint" label="Drop point" value={given.dropPoint ?? ''} />
+      {dropPoints.length ? (
+        <SelectField
+          name="dropPointId"
+          label="Drop point"
+          empty="not settled yet"
+          value={given.dropPointId ?? ''}
+          choices={dropPoints.map(({ id, name }) => ({ value: id, label: name }))}
+        />
+      ) : null}
+      <TextField
+        name="dropPoint"
+        label={dropPoints.length ? 'Where there' : 'Drop point'}
+        value={given.dropPoint ?? ''}
+        hint="such as: on the hard standing, clear of the tap"
+      />
       <SelectField
         name="keyHolderId"
         label="Key-holder"
