@@ -5,9 +5,10 @@ import { stretchPoints } from '@/lib/domain/placing/stretch-points';
 export type DrawnPath = SitePath & { readonly id: string };
 export type DrawnDropPoint = { readonly id: string; readonly name: string; readonly at: Point };
 
+type LinesProps = { paths: readonly DrawnPath[]; unit: number; wide?: number };
+
 /** Paths as broken lines; where a lorry can drive, edged by two firm ones. */
-export function PathLines({ paths, unit }: { paths: readonly DrawnPath[]; unit: number }) {
-  const wide = Math.max(240, unit);
+export function PathLines({ paths, unit, wide = Math.max(240, unit) }: LinesProps) {
   const driven = paths.map(lorryPart).filter((part) => part.length > 1);
   const lines = paths.map(({ points }) => points);
   return (
@@ -29,23 +30,19 @@ function lineOf(points: readonly Point[]): string {
   return points.map(({ xCm, yCm }, at) => `${at ? 'L' : 'M'}${Math.round(xCm)} ${Math.round(yCm)}`).join('');
 }
 
+type DropPointsProps = { dropPoints: readonly DrawnDropPoint[]; unit: number; edge: number; best: Point | null };
+
 /** Drop points as small heaps, with their names. */
-export function DropPoints({
-  dropPoints,
-  unit,
-  edge,
-}: {
-  dropPoints: readonly DrawnDropPoint[];
-  unit: number;
-  edge: number;
-}) {
+export function DropPoints({ dropPoints, unit, edge, best }: DropPointsProps) {
   return dropPoints.map(({ id, name, at }) => {
-    // A name that would run out of the drawing stands on the heap's other side.
+    // A name that would run out of the drawing stands on the heap's other side; and it keeps clear of the ring.
     const isLeft = at.xCm + name.length * unit * 0.62 > edge;
+    const isBest = best?.xCm === at.xCm && best.yCm === at.yCm;
+    const clear = unit * (isBest ? 2.4 : 1.2);
     return (
       <g key={id} transform={`translate(${at.xCm} ${at.yCm})`}>
         <path className="heap" d={heapOf(unit)} />
-        <text className="place" x={unit * (isLeft ? -1.2 : 1.2)} y={unit * 0.4} textAnchor={isLeft ? 'end' : 'start'}>
+        <text className="place" x={isLeft ? -clear : clear} y={unit * 0.4} textAnchor={isLeft ? 'end' : 'start'}>
           {name}
         </text>
       </g>
@@ -84,7 +81,7 @@ export function PathKey({ withBest = false }: { withBest?: boolean }) {
       {(['Path', 'Where a lorry can drive'] as const).map((word, at) => (
         <li key={word}>
           <svg className="plan" viewBox="0 0 380 220" aria-hidden="true" style={keyUnit}>
-            <PathLines paths={[{ ...road, lorry: at ? 'whole' : 'none' }]} unit={40} />
+            <PathLines paths={[{ ...road, lorry: at ? 'whole' : 'none' }]} unit={40} wide={110} />
           </svg>
           {word}
         </li>

@@ -50,7 +50,7 @@ export function SitePlan(props: Props) {
       {placed.map((plot) => (
         <PlotDrawing key={plot.id} plot={plot} unit={unit} wheeled={wheeled?.get(plot.id)} isBare={!season} />
       ))}
-      {only ? null : <DropPoints dropPoints={dropPoints} unit={unit} edge={box.x + box.width + pad} />}
+      {only ? null : <DropPoints dropPoints={dropPoints} unit={unit} edge={box.x + box.width + pad} best={best} />}
       {best ? <BestPlace at={best} unit={unit} /> : null}
       <Scale x={box.x} y={foot + unit * 2.2} unit={unit} width={box.width} />
       <g transform={`translate(${box.x + box.width - unit} ${foot + unit * 2}) rotate(${northCentideg / 100})`}>

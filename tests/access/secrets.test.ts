@@ -50,7 +50,7 @@ const seen: Readonly<Record<string, readonly Person[]>> = {
   'supplier paid': committee,
   'own account': committee,
   'how to pay': everybody,
-  'drop point by the gate': everybody,
+  'drop point by the tap': everybody,
   // Manure of one’s own is one’s own affair.
   'own manure': ['holder'],
 };

@@ -15,16 +15,23 @@ import { Compared } from './_parts/compared';
 import { Found } from './_parts/found';
 import { wayWords } from './_parts/heap-words';
 import { LeftOut } from './_parts/left-out';
-import type { Placed } from './_parts/placed';
+import { hereOf, type Placed } from './_parts/placed';
 
 export const metadata: Metadata = { title: 'Where the heap walks least' };
 
-type Search = { site?: string; loads?: string; allowed?: string; from?: string };
+type Search = { site?: string; loads?: string; allowed?: string; from?: string; said?: string };
+
+const said: Readonly<Record<string, string>> = {
+  made: 'It is a drop point now.',
+  'made-and-sent': 'It is a drop point now, and the delivery is to be tipped there. Whoever booked is told.',
+  sent: 'The delivery is to be tipped there. Whoever booked is told.',
+};
+
 type Props = { params: Promise<{ society: string }>; searchParams: Promise<Search> };
 
 export default async function HeapPage({ params, searchParams }: Props) {
   const { society } = await params;
-  const { site: siteId = null, loads = null, allowed = null, from = null } = await searchParams;
+  const { site: siteId = null, loads = null, allowed = null, from = null, said: saying } = await searchParams;
   const read = await ask(readHeapPlacing, society, { siteId, loads, allowed, from });
   if (!read.site)
     return (
@@ -33,11 +40,10 @@ export default async function HeapPage({ params, searchParams }: Props) {
         <Empty>The secretary has not added the site yet.</Empty>
       </>
     );
-  const { site, sites, basis, fromId, dropPoints, placing } = read;
-  const chosen = basis.delivery?.id ?? 'need';
+  const { site, sites, fromId, dropPoints, placing } = read;
+  const here = hereOf(read);
   const fromName = fromId ? (dropPoints.find(({ id }) => id === fromId)?.name ?? '') : 'the best place';
-  const linkTo = (id: string) =>
-    `?${new URLSearchParams({ site: site.id, loads: chosen, allowed: read.allowed, from: id })}`;
+  const linkTo = (id: string) => `?${new URLSearchParams({ ...here, from: id })}`;
   return (
     <>
       <PageHead title="Where the heap walks least" lead={leadOf(read)}>
@@ -48,7 +54,12 @@ export default async function HeapPage({ params, searchParams }: Props) {
           </Link>
         ) : null}
       </PageHead>
-      <Asked siteId={site.id} deliveries={read.deliveries} chosen={chosen} allowed={read.allowed} />
+      {said[saying ?? ''] ? (
+        <p className="notice kept wide" role="status">
+          {said[saying ?? '']}
+        </p>
+      ) : null}
+      <Asked siteId={site.id} deliveries={read.deliveries} chosen={here.loads} allowed={read.allowed} />
       <Sheet title={`From ${fromName}`} flush wide>
         <PlanViewer>
           <SitePlan
@@ -83,8 +94,8 @@ export default async function HeapPage({ params, searchParams }: Props) {
             <p>One full barrow wheeled one metre: seven loads to a plot 84 m away are 588 of them.</p>
           </Reason>
           <Caution>
-            {basis.delivery
-              ? `A barrow-load weighs about ${formatMassIn(basis.delivery.loadG, read.units)}: `
+            {read.basis.delivery
+              ? `A barrow-load weighs about ${formatMassIn(read.basis.delivery.loadG, read.units)}: `
               : 'A full barrow is heavy: '}
             wheel half-loads where the ground is soft or steep. Where the lorry reverses, somebody walks it in and
             everybody else stays well clear. Keep the gate and the way for fire engine and ambulance free of the heap.

@@ -1,9 +1,12 @@
+import { randomUUID } from 'node:crypto';
 import Link from 'next/link';
+import { SelectField } from '@/app/_ui/field';
+import { Form } from '@/app/_ui/form';
 import { Empty, Sheet } from '@/app/_ui/sheet';
 import { Table } from '@/app/_ui/table';
-import { TipThere } from './found';
+import { tipAtAction } from '../actions';
 import { loadedWords, overWords, unitOf } from './heap-words';
-import type { Placed } from './placed';
+import { hereOf, type Placed } from './placed';
 
 type Props = { society: string; read: Placed; linkTo: (from: string) => string };
 
@@ -35,9 +38,6 @@ export function Compared({ society, read, linkTo }: Props) {
               {isTippedAt(id) ? (
                 <div className="small">{basis.delivery?.mayMove ? 'to be tipped here' : 'tipped here'}</div>
               ) : null}
-              {delivery && !isTippedAt(id) ? (
-                <TipThere society={society} delivery={delivery} dropPointId={id} words="Tip it here" />
-              ) : null}
             </div>,
             loadedWords(loadedCm, units),
             overBestCm === null || !placing.best ? '–' : overWords(overBestCm, placing.best.loadedCm, units),
@@ -52,6 +52,18 @@ export function Compared({ society, read, linkTo }: Props) {
           ],
         }))}
       />
+      {delivery && placing.dropPoints.length ? (
+        <div className="sheet-body">
+          <Form action={tipAtAction.bind(null, society, hereOf(read))} writeId={randomUUID()} submit="Tip it there">
+            <SelectField
+              name="dropPointId"
+              label={`Where “${delivery.name}” is tipped`}
+              value={delivery.dropPointId ?? placing.dropPoints[0]?.id}
+              choices={placing.dropPoints.map(({ id }) => ({ value: id, label: nameOf(id) }))}
+            />
+          </Form>
+        </div>
+      ) : null}
     </Sheet>
   );
 }

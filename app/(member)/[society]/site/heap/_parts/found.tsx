@@ -5,7 +5,7 @@ import { loadsWords } from '@/app/_ui/delivery-words';
 import { Empty, Reason, Sheet } from '@/app/_ui/sheet';
 import { makeDropPointAction, tipAtAction } from '../actions';
 import { loadedWords, placeWords, proofWords, unitOf, wayWords } from './heap-words';
-import type { Placed } from './placed';
+import { hereOf, type Placed } from './placed';
 
 /** The place that was found, its proof, and what the secretary can do with it. */
 export function Found({ society, read }: { society: string; read: Placed }) {
@@ -50,51 +50,47 @@ export function Found({ society, read }: { society: string; read: Placed }) {
   );
 }
 
-/** "From here you wheel 7 loads 84 m each." */
+/** "From there you wheel 7 loads 84 m each." */
 function OwnWays({ read: { placing, units } }: { read: Placed }) {
   const own = placing.best?.own ?? [];
   if (own.length === 0) return null;
-  const ways = own.map(
-    ({ number, loads, wayCm }) =>
-      `${loadsWords(loads ?? 0)} ${wayWords(wayCm, units)} ${loads === 1 ? '' : 'each '}to plot ${number}`,
+  const ways = own.flatMap(({ number, loads, wayCm }) =>
+    loads ? [`${loadsWords(loads)} ${wayWords(wayCm, units)} ${loads === 1 ? '' : 'each '}to your plot ${number}`] : [],
   );
   return (
     <p className="notice kept">
-      <span>From there you wheel {ways.join(', and ')}.</span>
+      {ways.length
+        ? `From there you wheel ${ways.join(', and ')}.`
+        : `None of the loads are yours. From there it is ${own.map(({ number, wayCm }) => `${wayWords(wayCm, units)} to your plot ${number}`).join(', ')}.`}
     </p>
   );
 }
 
 function Acts({ society, read }: { society: string; read: Placed }) {
-  const { placing, basis, site } = read;
+  const { placing, basis } = read;
   const { best } = placing;
   const delivery = basis.delivery?.mayMove ? basis.delivery : null;
   if (!best) return null;
-  if (best.dropPointId)
-    return delivery && delivery.dropPointId !== best.dropPointId ? (
-      <TipThere society={society} delivery={delivery} dropPointId={best.dropPointId} words="Tip this delivery there" />
-    ) : null;
-  const place = { siteId: site.id, xCm: best.at.xCm, yCm: best.at.yCm, deliveryId: delivery?.id ?? null };
+  if (best.dropPointId) {
+    if (!delivery || delivery.dropPointId === best.dropPointId) return null;
+    return (
+      <Form
+        action={tipAtAction.bind(null, society, hereOf(read))}
+        writeId={randomUUID()}
+        submit="Tip this delivery there"
+      >
+        <input type="hidden" name="dropPointId" value={best.dropPointId} />
+      </Form>
+    );
+  }
   return (
     <Form
-      action={makeDropPointAction.bind(null, society, place)}
+      action={makeDropPointAction.bind(null, society, hereOf(read), best.at)}
       writeId={randomUUID()}
       submit="Make this a drop point"
     >
       <TextField name="name" label="Name of the place" hint="such as: By the third apple tree" />
       {delivery ? <TickField name="tip" label={`Tip “${delivery.name}” there`} /> : null}
-    </Form>
-  );
-}
-
-type TipProps = { society: string; delivery: { id: string; name: string }; dropPointId: string; words: string };
-
-/** One press sends a delivery to a drop point. */
-export function TipThere({ society, delivery, dropPointId, words }: TipProps) {
-  const to = { deliveryId: delivery.id, dropPointId };
-  return (
-    <Form action={tipAtAction.bind(null, society, to)} writeId={randomUUID()} submit={words}>
-      {null}
     </Form>
   );
 }
