@@ -15,7 +15,7 @@ const paths = [
 const dropPoints = [
   { name: 'Inside the gate', east: '3', south: '27.5' },
   { name: 'Water tank', east: '60', south: '27.5' },
-  { name: 'Foot of the west track', east: '-0.7', south: '77.6' },
+  { name: 'Bend of the west track', east: '1', south: '54' },
 ];
 
 /** Draw the demo's paths and drop points, as its secretary would; the id of the drop point that is used most. */
