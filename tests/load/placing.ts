@@ -7,10 +7,18 @@ import { growing, type Measured, sideBySide } from './side-by-side';
 const widthCm = 1000;
 const perRow = 25;
 
-/** Building the network of ever larger sites and finding the place for a heap, to proof, beside plain sorts. */
+/**
+ * All that the page of a heap's place works out, while it is served: the network of ever larger sites, the place for the heap,
+ * to proof, and three drop points compared with every plot's way; beside plain sorts.
+ */
 export function measurePlacing() {
   const rows = [50, 100, 200, 500].map(placingAmong);
-  return growing('Heap placing: network and best place', 'a plain sort of every way compared', 'plots', rows);
+  return growing(
+    'Heap placing: network, best place and three drop points compared',
+    'a plain sort of every way compared',
+    'plots',
+    rows,
+  );
 }
 
 /** Rows of 25 plots on both sides of a track each, and two tracks that cross them all. */
@@ -38,10 +46,14 @@ function placingAmong(count: number): Measured {
   );
   const paths = [...tracks, lineOf(left, 0, left, deepCm), lineOf(right, 0, right - 40, deepCm)];
   const loads = new Map(plots.map(({ id }, at) => [id, (at * 7) % 13]));
+  const dropPoints = [0, 1, 2].map((nth) => ({
+    id: `drop-${nth}`,
+    at: { xCm: nth * 9000 + 700, yCm: 2500 + nth * 10 },
+  }));
   const numbers = Array.from({ length: count * count }, (_, at) => (at * 7919) % 1_000_003);
   return sideBySide(
     count,
-    () => placeHeap({ network: networkOf({ paths, plots, dropPoints: [] }), loads, allowed: 'lorry' }),
+    () => placeHeap({ network: networkOf({ paths, plots, dropPoints }), loads, allowed: 'lorry' }),
     () => numbers.toSorted((a, b) => a - b),
   );
 }
