@@ -63,6 +63,13 @@ export default function HelpPage() {
             how long by each published rule.
           </p>
         </Sheet>
+        <Sheet title="Where the heap walks least">
+          <p>
+            Every load is wheeled from the heap to a plot along the paths, as the secretary drew them. The site’s page
+            shows the place from which all of them together are wheeled least, why there is none better, and how the
+            drop points compare. A site without paths is reckoned by straight lines, which is less than anybody walks.
+          </p>
+        </Sheet>
         <Sheet title="The share-out, with a pencil">
           <ol>
             <li>Claims stand in one order: whoever is owed most from before first; among equals, the lot decides.</li>
