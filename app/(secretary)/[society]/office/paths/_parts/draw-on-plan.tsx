@@ -56,7 +56,13 @@ export function DrawOnPlan({ what, units, children }: { what: readonly What[]; u
         <div className="draw-over" ref={frame}>
           {children}
           {drawing ? (
-            <svg className="plan over" viewBox={view} role="img" aria-label="Tap the plan to set points" onPointerUp={tap}>
+            <svg
+              className="plan over"
+              viewBox={view}
+              role="img"
+              aria-label="Tap the plan to set points"
+              onPointerUp={tap}
+            >
               <Drawn line={drawing === 'path' ? line : []} place={drawing === 'place' ? place : null} view={view} />
             </svg>
           ) : null}
