@@ -8,6 +8,7 @@ import { recipesWords } from './words/recipes';
 import { residueWords } from './words/residue';
 import type { Words } from './words/shape';
 import { sheetsWords } from './words/sheets';
+import { suppliersWords } from './words/suppliers';
 
 const words: Words<RefusalCode> = {
   'write-id-used': () => 'This form was already sent for something else. Open the page afresh and try again.',
@@ -19,6 +20,7 @@ const words: Words<RefusalCode> = {
   ...sheetsWords,
   ...residueWords,
   ...measuresWords,
+  ...suppliersWords,
 };
 
 /** A refusal in plain words: what was not done, and what would be accepted. */

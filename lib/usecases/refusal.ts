@@ -6,6 +6,7 @@ import type { PlotsRefusal } from './refusals/plots';
 import type { RecipesRefusal } from './refusals/recipes';
 import type { ResidueRefusal } from './refusals/residue';
 import type { SheetsRefusal } from './refusals/sheets';
+import type { SuppliersRefusal } from './refusals/suppliers';
 
 /** Why a foreseeable thing was not done. The words are chosen in app/_server/words. */
 export type RefusalCode =
@@ -17,7 +18,8 @@ export type RefusalCode =
   | RecipesRefusal
   | SheetsRefusal
   | ResidueRefusal
-  | MeasuresRefusal;
+  | MeasuresRefusal
+  | SuppliersRefusal;
 
 export type Refusal =
   | {

@@ -12,6 +12,7 @@ import {
 } from '@/lib/data/delivery';
 import { sitesOf } from '@/lib/data/plot-store';
 import { settingsOn } from '@/lib/data/setting';
+import { supplierById } from '@/lib/data/supplier';
 import { memberById } from '@/lib/data/member';
 import { canRunSociety } from '@/lib/domain/policy/standing';
 import { loadsIn } from '@/lib/domain/quantity/load';
@@ -44,10 +45,13 @@ async function factsOf({ tx, scope, today, now }: WriteContext, typed: Typed): P
   const [site] = await sitesOf(tx, scope);
   if (!site) refuse('no-site');
   if (typed.keyHolderId && !(await memberById(tx, scope, typed.keyHolderId, today))) throw new NotFound();
+  const supplier = typed.supplierId ? await supplierById(tx, scope, typed.supplierId) : null;
+  if (typed.supplierId && !supplier) throw new NotFound();
   const { barrowLitres, manureRateGPerM2 } = await settingsOn(tx, scope, today);
   const amount = { thousandths, unit };
   return {
     ...rest,
+    supplier: rest.supplier ?? supplier?.name ?? null,
     siteId: site.id,
     amount,
     barrowLitres,

@@ -238,6 +238,7 @@ function Facts({ read: { delivery, keyHolder, timeZone } }: { read: Read }) {
     ['key-holder', keyHolder],
     ['at the gate', delivery.gateNote],
     ['price', delivery.priceMinor ? `£${(delivery.priceMinor / 100).toFixed(2)}, split by loads taken` : null],
+    ['in thanks', delivery.thanks],
     ['barrow-load', `${delivery.barrowLitres} L, about ${formatMass(delivery.barrowLitres * delivery.densityGPerL)}`],
   ];
   return (

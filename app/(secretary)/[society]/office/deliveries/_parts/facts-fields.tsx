@@ -4,9 +4,11 @@ import type { listDeliveries } from '@/lib/usecases/deliveries/read-deliveries';
 
 type DeliveryRecord = Awaited<ReturnType<typeof listDeliveries.run>>['deliveries'][number];
 type Given = Partial<Omit<DeliveryRecord, 'closesAt'>> & { closesAt: string };
+type Named = readonly { readonly id: string; readonly name: string }[];
+type Props = { given: Given; members: Named; suppliers: Named };
 
 /** The fields of a delivery. Densities differ by a factor of two between sources: the range stands beside the field. */
-export function FactsFields({ given, members }: { given: Given; members: readonly { id: string; name: string }[] }) {
+export function FactsFields({ given, members, suppliers }: Props) {
   const range = materials
     .map(
       ({ name, leastGPerL, mostGPerL, densityGPerL }) =>
@@ -65,11 +67,20 @@ export function FactsFields({ given, members }: { given: Given; members: readonl
         hint="Fresh manure wants months before a crop that is eaten raw."
         className="short-field"
       />
+      {suppliers.length ? (
+        <SelectField
+          name="supplierId"
+          label="Supplier"
+          empty="none of these"
+          value={given.supplierId ?? ''}
+          choices={suppliers.map(({ id, name }) => ({ value: id, label: name }))}
+        />
+      ) : null}
       <TextField
         name="supplier"
-        label="From"
+        label="From, as members read it"
         value={given.supplier ?? ''}
-        hint="Ask them about weedkiller in the hay and straw."
+        hint="Ask them about weedkiller in the hay and straw. Empty: the supplier’s name."
       />
       <TextField
         name="capLoads"
@@ -108,6 +119,12 @@ export function FactsFields({ given, members }: { given: Given; members: readonl
         inputMode="decimal"
         suffix="£"
         className="short-field"
+      />
+      <TextField
+        name="thanks"
+        label="In thanks"
+        value={given.thanks ?? ''}
+        hint="beside money or in its place, such as: two trays of eggs"
       />
     </>
   );
