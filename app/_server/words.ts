@@ -1,6 +1,7 @@
 import type { Refusal, RefusalCode } from '@/lib/usecases/refusal';
 import { deliveriesWords } from './words/deliveries';
 import { groundWords } from './words/ground';
+import { heapWords } from './words/heap';
 import { measuresWords } from './words/measures';
 import { membersWords } from './words/members';
 import { plotsWords } from './words/plots';
@@ -21,6 +22,7 @@ const words: Words<RefusalCode> = {
   ...residueWords,
   ...measuresWords,
   ...suppliersWords,
+  ...heapWords,
 };
 
 /** A refusal in plain words: what was not done, and what would be accepted. */

@@ -1,5 +1,6 @@
 import type { DeliveriesRefusal } from './refusals/deliveries';
 import type { GroundRefusal } from './refusals/ground';
+import type { HeapRefusal } from './refusals/heap';
 import type { MeasuresRefusal } from './refusals/measures';
 import type { MembersRefusal } from './refusals/members';
 import type { PlotsRefusal } from './refusals/plots';
@@ -19,7 +20,8 @@ export type RefusalCode =
   | SheetsRefusal
   | ResidueRefusal
   | MeasuresRefusal
-  | SuppliersRefusal;
+  | SuppliersRefusal
+  | HeapRefusal;
 
 export type Refusal =
   | {
