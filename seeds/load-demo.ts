@@ -22,6 +22,7 @@ import { type Chance, chanceOf } from './chance';
 import { loadPastDelivery } from './demo/deliveries';
 import { demoPaths, makeGround, makeManurings, makePlantings } from './demo/ground';
 import { households, unmeasured } from './demo/people';
+import { loadSuppliers } from './demo/suppliers';
 
 const password = 'three odd words';
 const supplier = 'the stables at Marl Lane';
@@ -148,12 +149,14 @@ async function loadDeliveries(
   today: CalendarDate,
 ): Promise<void> {
   const some = (share: number) => claimants.filter(() => chance.next() < share);
+  const supplierId = await loadSuppliers(await callerOf(scope.slug, scope.memberId), supplier, done);
   const spring = {
     name: 'Stable load of the spring',
     arrivesOn: addDays(today, -250),
     heapLoads: 190,
     expectedLoads: 190,
     supplier,
+    supplierId,
   };
   const summer = {
     name: 'Stable load of the summer',
@@ -161,10 +164,11 @@ async function loadDeliveries(
     heapLoads: 96,
     expectedLoads: 140,
     supplier,
+    supplierId,
   };
   await inTransaction((tx) => loadPastDelivery(tx, scope, siteId, spring, some(0.85), chance));
   await inTransaction((tx) => loadPastDelivery(tx, scope, siteId, summer, some(0.8), chance));
-  await bookNext(scope, claimants, chance, today);
+  await bookNext(scope, claimants, chance, today, supplierId);
 }
 
 // The delivery that is open now goes the way of every other: planned and opened by the secretary, booked by its holders.
@@ -173,6 +177,7 @@ async function bookNext(
   claimants: readonly Claimant[],
   chance: Chance,
   today: CalendarDate,
+  supplierId: string,
 ): Promise<void> {
   const arrivesOn = addDays(today, 9);
   const day = new Date(arrivesOn).toLocaleDateString('en-GB', { day: 'numeric', month: 'long', timeZone: 'UTC' });
@@ -184,6 +189,7 @@ async function bookNext(
       materialKey: 'horse-manure',
       ageMonths: '14',
       supplier,
+      supplierId,
       amount: '180',
       amountUnit: 'loads',
       densityGPerL: '400',

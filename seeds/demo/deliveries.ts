@@ -9,7 +9,14 @@ import { shareOut } from '@/lib/domain/sharing/share-out';
 import { drawLotBytes } from '@/lib/platform/secret';
 import type { Chance } from '../chance';
 
-type Past = { name: string; arrivesOn: string; heapLoads: number; expectedLoads: number; supplier: string };
+type Past = {
+  name: string;
+  arrivesOn: string;
+  heapLoads: number;
+  expectedLoads: number;
+  supplier: string;
+  supplierId: string;
+};
 type Claimant = { holdingId: string; memberId: string };
 
 const day = (text: string) => new Date(`${text}T00:00:00Z`);
@@ -131,12 +138,13 @@ export async function loadPastDelivery(
   });
 }
 
-function facts({ societyId }: Scope, siteId: string, { name, arrivesOn, expectedLoads, supplier }: Past) {
+function facts({ societyId }: Scope, siteId: string, { name, arrivesOn, expectedLoads, supplier, supplierId }: Past) {
   return {
     societyId,
     siteId,
     name,
     supplier,
+    supplierId,
     expectedLoads,
     materialKey: 'horse-manure',
     ageMonths: 14,

@@ -17,6 +17,8 @@ export const committee: readonly Person[] = ['secretary', 'chair', 'treasurer'];
 export const gate: readonly Person[] = ['secretary', 'gate_helper'];
 export const keepers: readonly Person[] = ['secretary', 'holder'];
 export const atTheHeap: readonly Person[] = ['secretary', 'gate_helper', 'holder'];
+/** Everybody with a share of the delivery that is shared out, and whoever stands at its gate. */
+export const atCollecting: readonly Person[] = ['secretary', 'gate_helper', 'holder', 'neighbour'];
 
 /** What an operation is asked with, and who may: to everybody else it does not exist. */
 export type Row = {
@@ -57,6 +59,8 @@ export type Ids = Readonly<
     | 'collectedId'
     | 'bookingId'
     | 'testId'
+    | 'supplierId'
+    | 'supplierLoadId'
     | 'bedName',
     string
   >

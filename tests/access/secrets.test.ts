@@ -36,6 +36,11 @@ const seen: Readonly<Record<string, readonly Person[]>> = {
   'open gate': everybody,
   'planned gate': secretary,
   'planned supplier': committee,
+  // Who brings it, what they get for it, and how they are reached.
+  'supplier name': secretary,
+  'supplier reach': secretary,
+  'supplier remarks': secretary,
+  'supplier thanks': secretary,
   // What was done, before and after, and why.
   reason: committee,
   // What the society shows to all of its members.
@@ -161,7 +166,18 @@ describe('what is kept beside the records', () => {
   it('the book and the replies hold no contact, note, variety, gate note or name of a member', async () => {
     const kept = await writtenIn(society.id, ['AuditRow', 'WriteOnce']);
     expect(kept).toContain(marked('reason'));
-    const never = [/own manure/, /mail/, /phone/, /postal/, /notes/, /variety/, /gate/, /sign-in/, /hash/];
+    const never = [
+      /own manure/,
+      /mail/,
+      /phone/,
+      /postal/,
+      /notes/,
+      /variety/,
+      /supplier (name|reach|remarks|thanks)/,
+      /gate/,
+      /sign-in/,
+      /hash/,
+    ];
     const texts = [...kept.matchAll(new RegExp(`${society.tag}[ -][a-z -]*`, 'g'))].map(([text]) => text);
     expect(texts.filter((text) => never.some((word) => word.test(text)))).toEqual([]);
     const members = await db().member.findMany({ where: { societyId: society.id } });

@@ -9,6 +9,7 @@ import { makeDeliveries } from './fill/deliveries';
 import { makeGround } from './fill/ground';
 import { makeMembers, type Word } from './fill/members';
 import { makeTests } from './fill/residue';
+import { makeSupplier } from './fill/suppliers';
 import type { Ids, Person } from './row';
 
 export type FilledSociety = {
@@ -33,6 +34,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
   const members = await makeMembers(society, word);
   const ground = await makeGround(society, word, members);
   const deliveries = await makeDeliveries(word, members, ground, wanted);
+  const suppliers = await makeSupplier(word, members, deliveries);
   const tests = await makeTests(word, members, deliveries.openId);
   const { secretary, chair, treasurer, gateHelper, holder, neighbour } = members;
   const rule = once({ key: 'barrowLitres', value: '85', from: todayIn('Europe/London') });
@@ -54,6 +56,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
       ...ground.ids,
       ...deliveries,
       ...tests,
+      ...suppliers,
       siteId: society.siteId,
       holderId: holder.id,
       spareMemberId: members.spare.id,

@@ -5,6 +5,7 @@ import { measures } from './measures';
 import { members } from './members';
 import { recipes } from './recipes';
 import { residue } from './residue';
+import { ordering } from './ordering';
 import { sheets } from './sheets';
 
 /** Every operation there is, with who may; a missing one fails the suite. */
@@ -16,4 +17,5 @@ export const rows: readonly Row[] = [
   ...deliveries,
   ...residue,
   ...measures,
+  ...ordering,
 ];
