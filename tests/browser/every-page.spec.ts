@@ -23,6 +23,8 @@ const member = [
 const office = [
   '',
   '/need',
+  '/order',
+  '/suppliers',
   '/plots',
   '/members',
   '/deliveries',

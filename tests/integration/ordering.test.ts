@@ -63,7 +63,7 @@ describe('what to order', () => {
     // A trailer of 300 L at 400 g a litre is 120 kg: three of them, 20 kg over, ten loads.
     expect(offers).toMatchObject([
       {
-        ...{ supplier: 'The stables', unitG: 120_000, needG: 340_000 },
+        ...{ supplier: 'The stables', unitG: 120_000, barrowLoadG: 34_000 },
         order: { leastUnits: 3, mostUnits: 3, overG: 20_000, loads: 10, priceMinor: 1800, loadMinor: 170 },
       },
     ]);

@@ -59,9 +59,8 @@ export const readOrder = query({
       onOrderG: coming(here, year, serves).reduce((sum, one) => sum + massComing(one), 0),
     });
     const material = isStraw ? strawOf() : reckoned;
-    const needIn = (year: number, one: Reckoned) =>
-      isStraw ? strawNeedG(ground, year) : manureNeedG(ground, year, one);
-    const wantedIn = (year: number) => stillWanted({ needG: needIn(year, material), ...against(year) });
+    const needIn = (year: number) => (isStraw ? strawNeedG(ground, year) : manureNeedG(ground, year, material));
+    const wantedIn = (year: number) => stillWanted({ needG: needIn(year), ...against(year) });
     const offers = suppliers.flatMap(({ id, name, loads }) =>
       loads.filter(({ materialKey }) => serves(materialKey)).map((load) => ({ supplierId: id, supplier: name, load })),
     );
@@ -76,25 +75,23 @@ export const readOrder = query({
       })),
       isStraw,
       barrowLoadG: barrowLoadG(ground, material),
-      need: needIn(season, material),
+      need: needIn(season),
       ...against(season),
       wanted: wantedIn(season),
       outlook: seasons.map((year) => ({
         season: year,
-        needG: needIn(year, material),
+        needG: needIn(year),
         ...against(year),
         wanted: wantedIn(year),
       })),
       offers: offers.map(({ load, ...whose }) => {
         const titled = titledLoad(load);
         const one = { key: load.materialKey, densityGPerL: titled.usualGPerL };
-        const needG = needIn(season, one);
-        const wanted = stillWanted({ needG, ...against(season) });
         const unit = unitOf(load, titled.usualGPerL, barrowLoadG(ground, one));
-        return { ...whose, load: titled, needG, wanted, ...unit, order: suggestedOrder(wanted, unit) };
+        return { ...whose, load: titled, ...unit, order: suggestedOrder(wantedIn(season), unit) };
       }),
       heaps,
-      planned: afterEach(needIn(season, material), against(season), coming(here, season, serves)),
+      planned: afterEach(needIn(season), against(season), coming(here, season, serves)),
       digBy: digBy(ground.recipes, season, today),
     };
   },

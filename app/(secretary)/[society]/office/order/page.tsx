@@ -1,5 +1,4 @@
 import type { Metadata } from 'next';
-import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
 import { SelectField } from '@/app/_ui/field';
 import { Caution, Empty, PageHead } from '@/app/_ui/sheet';
@@ -57,9 +56,6 @@ export default async function OrderPage({ params, searchParams }: Props) {
             Reckon
           </button>
         </form>
-        <Link className="button" href={`/${society}/office/suppliers`}>
-          Suppliers
-        </Link>
       </PageHead>
       {search.seen === undefined ? null : (
         <p className="notice kept wide" role="status">
@@ -68,9 +64,9 @@ export default async function OrderPage({ params, searchParams }: Props) {
             : 'Noted: nothing is left there.'}
         </p>
       )}
-      <Offers society={society} read={read} />
       <div className="stack">
         <Reckoning society={society} read={read} />
+        <Offers society={society} read={read} />
         <Outlook read={read} />
       </div>
       <div className="stack">

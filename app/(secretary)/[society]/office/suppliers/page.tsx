@@ -36,7 +36,7 @@ export default async function SuppliersPage({ params, searchParams }: Props) {
         ) : null}
         <Table
           caption="Suppliers"
-          columns={[{ head: 'supplier' }, { head: 'brings' }, { head: 'one costs' }]}
+          columns={[{ head: 'supplier' }, { head: 'brings' }]}
           rows={suppliers.map(({ id, name, reach, loads }) => ({
             key: id,
             cells: [
@@ -48,14 +48,14 @@ export default async function SuppliersPage({ params, searchParams }: Props) {
                 <ul key="brings" className="plain-list">
                   {loads.map((load) => (
                     <li key={load.id}>
-                      {load.material}: {unitsWords(load.of, 1)}
+                      {load.material}: {unitsWords(load.of, 1)},{' '}
+                      <span className="soft">{costWords(load.priceMinor, load.thanks)}</span>
                     </li>
                   ))}
                 </ul>
               ) : (
                 'nothing entered yet'
               ),
-              loads.map(({ priceMinor, thanks }) => costWords(priceMinor, thanks)).join('; ') || '–',
             ],
           }))}
         />
@@ -66,7 +66,7 @@ export default async function SuppliersPage({ params, searchParams }: Props) {
           <TextField
             name="reach"
             label="How to reach them"
-            hint="You alone see it: never in mail, exports or the book."
+            hint="Only the secretary sees it: never in mail, exports or the book."
           />
           <NoteField name="notes" label="Notes" />
         </Form>

@@ -8,6 +8,7 @@ export type Offer = Order['offers'][number];
 
 /** A weight from least to most; one figure where they are the same. */
 export function massBetween(leastG: number, mostG: number, units: Units): string {
+  if (mostG === 0) return 'nothing';
   if (leastG === mostG) return formatMassIn(mostG, units);
   return `${formatMassIn(leastG, units)} to ${formatMassIn(mostG, units)}`;
 }

@@ -12,8 +12,7 @@ export function Outlook({ read: { outlook, units, material } }: { read: Order })
         columns={[
           { head: 'season' },
           { head: 'need', number: true },
-          { head: 'old heaps', number: true },
-          { head: 'on order', number: true },
+          { head: 'there or coming', number: true },
           { head: 'still wanted', number: true },
         ]}
         rows={outlook.map(({ season, needG, leftLeastG, leftMostG, onOrderG, wanted }) => ({
@@ -21,8 +20,7 @@ export function Outlook({ read: { outlook, units, material } }: { read: Order })
           cells: [
             season,
             formatMassIn(needG, units),
-            leftMostG === 0 ? '–' : massBetween(leftLeastG, leftMostG, units),
-            onOrderG === 0 ? '–' : formatMassIn(onOrderG, units),
+            massBetween(leftLeastG + onOrderG, leftMostG + onOrderG, units),
             massBetween(wanted.leastG, wanted.mostG, units),
           ],
         }))}

@@ -12,13 +12,13 @@ export function Reckoning({ society, read }: { society: string; read: Order }) {
   const [first = season] = seasons;
   const loads = (massG: number) => Math.ceil(massG / read.barrowLoadG).toLocaleString('en-GB');
   const rows: [string, string, string][] = [
-    [`needed for ${season}`, formatMassIn(need, units), loads(need)],
+    [`needed for ${season}`, massBetween(need, need, units), loads(need)],
     [
       'less what is left on old heaps',
       massBetween(leftLeastG, leftMostG, units),
       loadsWanted({ leastG: leftLeastG, mostG: leftMostG }, read.barrowLoadG),
     ],
-    ['less what is on order', formatMassIn(onOrderG, units), loads(onOrderG)],
+    ['less what is on order', massBetween(onOrderG, onOrderG, units), loads(onOrderG)],
   ];
   const query = { site: site.id, material: material.key };
   return (

@@ -56,7 +56,7 @@ export default async function SupplierPage({ params, searchParams }: Props) {
             name="reach"
             label="How to reach them"
             value={reach ?? ''}
-            hint="You alone see it: never in mail, exports or the book."
+            hint="Only the secretary sees it: never in mail, exports or the book."
           />
           <NoteField name="notes" label="Notes" value={notes ?? ''} />
         </Form>
