@@ -69,6 +69,7 @@ test('a thumb at the heap, the gate’s list without script, and a warning befor
   await looksRight(phone);
   await more.dblclick();
   await expect(count).toHaveText('1 of 4');
+  await expect(count).toBeInViewport();
   await expect(phone.getByText(/^until \d\d:\d\d; later by the secretary/)).toBeVisible();
   await expect(more).not.toHaveAttribute('aria-disabled', 'true');
   await more.click();

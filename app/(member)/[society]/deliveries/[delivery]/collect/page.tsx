@@ -30,6 +30,11 @@ export default async function CollectPage({ params, searchParams }: Props) {
         <Link className="button" href={`/${society}/deliveries/${deliveryId}`}>
           Back
         </Link>
+        {isOn && ticks ? (
+          <a className="button" href="#by-plot">
+            By plot
+          </a>
+        ) : null}
       </PageHead>
       {Number(gaveUp) > 0 ? (
         <p className="notice kept wide" role="status">

@@ -13,31 +13,35 @@ export function GateList({ society, read, plot }: Props) {
   const others = read.rows.filter(({ isMine }) => !isMine);
   const found = rowsOfPlot(others, plot);
   return (
-    <Sheet title="By plot" wide flush aside={<span className="soft">{found.length} shares</span>}>
-      <div className="sheet-body">
-        <form method="get" className="inline-form">
-          <TextField name="plot" label="Plot number" value={plot} className="short-field" />
-          <button type="submit" className="button">
-            Find it
-          </button>
-          {plot ? (
-            <a className="button" href="?">
-              Everybody
-            </a>
-          ) : null}
-        </form>
-      </div>
-      {found.length === 0 ? (
+    <div id="by-plot" className="wide">
+      <Sheet title="By plot" flush aside={<span className="soft">{found.length} shares</span>}>
         <div className="sheet-body">
-          <Empty>{plot ? `No plot ${plot} has a share here that is not your own.` : 'Nobody else has a share.'}</Empty>
+          <form method="get" action="#by-plot" className="inline-form">
+            <TextField name="plot" label="Plot number" value={plot} className="short-field" />
+            <button type="submit" className="button">
+              Find it
+            </button>
+            {plot ? (
+              <a className="button" href="?#by-plot">
+                Everybody
+              </a>
+            ) : null}
+          </form>
         </div>
-      ) : null}
-      <ol className="heap-list">
-        {found.map((row) => (
-          <GateRow key={row.bookingId} society={society} read={read} row={row} />
-        ))}
-      </ol>
-    </Sheet>
+        {found.length === 0 ? (
+          <div className="sheet-body">
+            <Empty>
+              {plot ? `No plot ${plot} has a share here that is not your own.` : 'Nobody else has a share.'}
+            </Empty>
+          </div>
+        ) : null}
+        <ol className="heap-list">
+          {found.map((row) => (
+            <GateRow key={row.bookingId} society={society} read={read} row={row} />
+          ))}
+        </ol>
+      </Sheet>
+    </div>
   );
 }
 

@@ -12,7 +12,7 @@ export function Mine({ society, read: { delivery, timeZone }, row }: Props) {
   const at = { society, deliveryId: delivery.id, row };
   return (
     <Sheet title={`Plot ${plots.join(', ')}`} aside={<span className="soft">your share</span>}>
-      <p className="heap-count">
+      <p className="heap-count" role="status">
         {collected} <small>of</small> {share}
       </p>
       {left > 0 ? (

@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { Form } from '@/app/_ui/form';
 import { ThumbButton } from '@/app/_ui/thumb-button';
-import { tickAction } from '../../../actions';
+import { oneMoreAction } from '../../../actions';
 import type { Share } from './share-row';
 
 type Props = { society: string; deliveryId: string; row: Share; several: boolean };
@@ -10,7 +10,7 @@ type Props = { society: string; deliveryId: string; row: Share; several: boolean
 export function OneMore({ society, deliveryId, row: { bookingId, collected, plots }, several }: Props) {
   return (
     <div className="heap-thumb wide">
-      <Form action={tickAction.bind(null, society, deliveryId, bookingId)} writeId={randomUUID()} className="form">
+      <Form action={oneMoreAction.bind(null, society, deliveryId, bookingId)} writeId={randomUUID()} className="form">
         <input type="hidden" name="loads" value="1" />
         <ThumbButton does={`${bookingId} ${collected}`}>
           One more load{several ? ` for plot ${plots.join(', ')}` : ''}

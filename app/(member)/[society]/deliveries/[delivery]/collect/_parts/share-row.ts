@@ -3,14 +3,10 @@ import type { readCollecting } from '@/lib/usecases/deliveries/read-collecting';
 export type Collecting = Awaited<ReturnType<typeof readCollecting.run>>;
 export type Share = Collecting['rows'][number];
 
-/** The hour and minute of an instant where the society lives. */
-export function timeWords(instant: Date, timeZone: string): string {
-  return instant.toLocaleTimeString('en-GB', { timeZone, hour: '2-digit', minute: '2-digit' });
-}
-
 /** Until when a tick can be undone by whoever ticked. */
 export function untilWords(until: Date, timeZone: string): string {
-  return `until ${timeWords(until, timeZone)}; later by the secretary`;
+  const at = until.toLocaleTimeString('en-GB', { timeZone, hour: '2-digit', minute: '2-digit' });
+  return `until ${at}; later by the secretary`;
 }
 
 /** The rows of a plot, by its number as it was typed: the number itself before those that begin so; all where nothing was typed. */

@@ -1,11 +1,11 @@
 import { randomUUID } from 'node:crypto';
 import Link from 'next/link';
-import { loadsWords } from '@/app/_ui/delivery-words';
+import { loadsWords, whenWords } from '@/app/_ui/delivery-words';
 import { TextField } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
 import { Sheet } from '@/app/_ui/sheet';
 import { lookAction } from '../../../actions';
-import { type Collecting, timeWords } from './share-row';
+import type { Collecting } from './share-row';
 
 type Props = { society: string; read: Collecting };
 
@@ -40,7 +40,7 @@ export function WhatIsLeft({ society, read: { estimate, look, timeZone, mayLook,
         <dt>by eye</dt>
         <dd>
           {look && estimate.byEye !== null
-            ? `about ${loadsWords(estimate.byEye)}, as seen at ${timeWords(look.at, timeZone)}, less what was ticked off since`
+            ? `about ${loadsWords(estimate.byEye)}, as seen ${whenWords(look.at, timeZone)}, less what was ticked off since`
             : 'nobody has looked yet'}
         </dd>
         <dt>still to come</dt>
