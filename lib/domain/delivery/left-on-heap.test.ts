@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { shrinkageOf, shrinkages } from '../catalogue/heap-shrinkage';
+import { materials } from '../catalogue/materials';
 import { leftOnHeap, type LastKnown } from './left-on-heap';
 
 const heap = (also: Partial<LastKnown> = {}): LastKnown => ({
@@ -33,6 +35,16 @@ describe('what is left on a heap', () => {
     heap({ loads: NaN }),
   ])('refuses %o', (known) => {
     expect(() => leftOnHeap(known)).toThrow(RangeError);
+  });
+
+  it('is reckoned by one row, whatever the material and its age', () => {
+    for (const { kind } of materials)
+      for (const ageMonths of [null, 0, 2, 3, 11, 12, 300]) {
+        const row = shrinkageOf(kind, ageMonths);
+        expect(shrinkages.filter(({ key }) => key === row.key)).toEqual([row]);
+        expect(0 <= row.leastLossPercent && row.leastLossPercent <= row.mostLossPercent).toBe(true);
+        expect(row.mostLossPercent).toBeLessThanOrEqual(100);
+      }
   });
 
   const known = fc.record({

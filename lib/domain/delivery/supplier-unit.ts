@@ -1,10 +1,8 @@
 import type { AmountUnit } from '../quantity/load';
 import { wholeFrom } from '../quantity/checked';
 
-export const supplierUnits = ['trailer', 'm3', 'tonnes', 'bales'] as const;
-
 /** How a supplier counts what they bring. */
-export type SupplierUnitKey = (typeof supplierUnits)[number];
+export const supplierUnits = ['trailer', 'm3', 'tonnes', 'bales'] as const;
 
 /** One unit of a supplier's: a trailer of so many litres, a bale of so many grams, a cubic metre, a tonne. */
 export type UnitOfSupplier =

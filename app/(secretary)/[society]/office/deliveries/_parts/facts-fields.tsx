@@ -1,3 +1,4 @@
+import { densityRanges } from '@/app/_ui/density-words';
 import { SelectField, TextField } from '@/app/_ui/field';
 import { materials } from '@/lib/domain/catalogue/materials';
 import type { listDeliveries } from '@/lib/usecases/deliveries/read-deliveries';
@@ -9,12 +10,6 @@ type Props = { given: Given; members: Named; suppliers: Named };
 
 /** The fields of a delivery. Densities differ by a factor of two between sources: the range stands beside the field. */
 export function FactsFields({ given, members, suppliers }: Props) {
-  const range = materials
-    .map(
-      ({ name, leastGPerL, mostGPerL, densityGPerL }) =>
-        `${name.toLowerCase()} ${densityGPerL} (${leastGPerL}–${mostGPerL})`,
-    )
-    .join('; ');
   return (
     <>
       <TextField name="name" label="Name" value={given.name ?? ''} hint="such as: Stable load of 5 December" />
@@ -50,7 +45,7 @@ export function FactsFields({ given, members, suppliers }: Props) {
         value={String(given.densityGPerL ?? 400)}
         inputMode="numeric"
         suffix="g/L"
-        hint={`Published, in grams a litre: ${range}. Weigh a bucket of it where you can.`}
+        hint={`Published, in grams a litre: ${densityRanges}. Weigh a bucket of it where you can.`}
         className="short-field"
       />
       <div className="row">

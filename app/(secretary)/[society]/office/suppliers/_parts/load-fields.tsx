@@ -1,3 +1,4 @@
+import { densityRanges } from '@/app/_ui/density-words';
 import { SelectField, TextField } from '@/app/_ui/field';
 import { bales } from '@/lib/domain/catalogue/bales';
 import { materials } from '@/lib/domain/catalogue/materials';
@@ -14,12 +15,6 @@ const choices = [
 
 /** What a supplier brings: material, unit, density, and what it costs or what is given for it. */
 export function LoadFields({ load }: { load?: Load }) {
-  const range = materials
-    .map(
-      ({ name, leastGPerL, mostGPerL, densityGPerL }) =>
-        `${name.toLowerCase()} ${densityGPerL} (${leastGPerL}–${mostGPerL})`,
-    )
-    .join('; ');
   const weights = bales.map(({ name, leastG, mostG }) => `${name.toLowerCase()} ${leastG / 1000}–${mostG / 1000}`);
   return (
     <>
@@ -56,7 +51,7 @@ export function LoadFields({ load }: { load?: Load }) {
         value={load?.densityGPerL == null ? '' : String(load.densityGPerL)}
         inputMode="numeric"
         suffix="g/L"
-        hint={`Empty: the usual one. Published, in grams a litre: ${range}.`}
+        hint={`Empty: the usual one. Published, in grams a litre: ${densityRanges}.`}
         className="short-field"
       />
       <TextField
