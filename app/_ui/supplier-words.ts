@@ -27,3 +27,8 @@ export function costWords(priceMinor: number | null, thanks: string | null): str
   const parts = [priceMinor === null ? null : priceMinor === 0 ? 'free' : poundsWords(priceMinor), thanks];
   return parts.filter(Boolean).join(' and ') || 'nothing agreed';
 }
+
+/** What is given in thanks for so many of a supplier's units. */
+export function thanksWords(thanks: string | null, units: number): string | null {
+  return thanks && units > 1 ? `${thanks} for each of ${units}` : thanks;
+}

@@ -32,7 +32,7 @@ const load = {
     .regex(/^(\d{1,5}([.,]\d{1,2})?)?$/, priceWords)
     .default('')
     .transform((text) => (text === '' ? null : Math.round(Number(text.replace(',', '.')) * 100))),
-  thanks: optionalLine('what is given in thanks', 120),
+  thanks: optionalLine('what is given in thanks', 90),
 };
 
 export const addSupplierInput = form({ writeId, ...supplier });

@@ -3,7 +3,7 @@ import type { Metadata } from 'next';
 import { ask } from '@/app/_server/caller';
 import { Form } from '@/app/_ui/form';
 import { PageHead, Sheet } from '@/app/_ui/sheet';
-import { unitsWords } from '@/app/_ui/supplier-words';
+import { thanksWords, unitsWords } from '@/app/_ui/supplier-words';
 import { listMembers } from '@/lib/usecases/members/list-members';
 import { listSuppliers, readSupplierOffer } from '@/lib/usecases/suppliers/read-suppliers';
 import { FactsFields } from '../_parts/facts-fields';
@@ -31,7 +31,7 @@ export default async function NewDeliveryPage({ params, searchParams }: Props) {
       <Sheet title="The load">
         <Form action={planAction.bind(null, society)} writeId={randomUUID()} submit="Plan it">
           <FactsFields
-            given={{ ...offer, closesAt: '' }}
+            given={{ ...offer, ...(offer ? { thanks: thanksWords(offer.thanks, offer.units) } : {}), closesAt: '' }}
             members={members.filter(({ isHere }) => isHere)}
             suppliers={suppliers}
           />

@@ -1,6 +1,6 @@
 import Link from 'next/link';
 import { Empty, Reason, Sheet } from '@/app/_ui/sheet';
-import { costWords, poundsWords, unitsWords, unitWord } from '@/app/_ui/supplier-words';
+import { costWords, poundsWords, thanksWords, unitsWords, unitWord } from '@/app/_ui/supplier-words';
 import { formatMassIn } from '@/lib/domain/quantity/mass';
 import { massBetween, type Offer, type Order } from './order-words';
 
@@ -43,7 +43,7 @@ function OneOffer({ society, read, offer }: { society: string; read: Order; offe
         </p>
       </li>
     );
-  const each = load.thanks && mostUnits > 1 ? `${load.thanks}, each` : load.thanks;
+  const each = thanksWords(load.thanks, mostUnits);
   const fewer = leastUnits < mostUnits ? ` ${leastUnits || 'None'} will do where old heaps have kept well.` : '';
   return (
     <li>

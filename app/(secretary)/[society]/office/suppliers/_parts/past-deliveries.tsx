@@ -47,7 +47,7 @@ export function PastDeliveries({ society, read: { deliveries, brings } }: { soci
             one.orderedLoads,
             one.heapLoads ?? '–',
             one.heapLoads === null ? '–' : signed(one.heapLoads - one.orderedLoads),
-            costWords(one.priceMinor || null, one.thanks),
+            one.priceMinor || one.thanks ? costWords(one.priceMinor || null, one.thanks) : '–',
             one.loadMinor === null ? '–' : poundsWords(one.loadMinor),
             one.tests.length ? (
               <ul key="tests" className="plain-list">
