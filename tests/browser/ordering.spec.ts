@@ -84,4 +84,13 @@ test('the secretary plans next autumn’s trailers from what the ground needs', 
   await page.getByLabel('Yes, it does not come').check();
   await page.getByRole('button', { name: 'Call it off' }).click();
   await expect(page.locator('.notice', { hasText: 'Called off' })).toBeVisible();
+  await page.goto(`${office}/suppliers`);
+  await page.getByRole('link', { name: yard }).click();
+  await page.getByText('Retire this supplier').click();
+  await page.getByRole('button', { name: 'Retire', exact: true }).click();
+  await expect(page.locator('.notice.short')).toContainText('Tick the box to confirm');
+  await page.getByLabel('Yes, they bring nothing more').check();
+  await page.getByRole('button', { name: 'Retire', exact: true }).click();
+  await expect(page.getByText('Past deliveries stay as they were.')).toBeVisible();
+  await expect(page.getByRole('link', { name: yard })).toHaveCount(0);
 });
