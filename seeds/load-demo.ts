@@ -24,6 +24,7 @@ import { makeGround, makeManurings, makePlantings } from './demo/ground';
 import { loadMoney } from './demo/money';
 import { drawPaths } from './demo/paths';
 import { households, unmeasured } from './demo/people';
+import { loadSuppliers } from './demo/suppliers';
 
 const password = 'three odd words';
 const supplier = 'the stables at Marl Lane';
@@ -152,6 +153,7 @@ async function loadDeliveries(
   today: CalendarDate,
 ): Promise<{ spring: string; summer: string }> {
   const some = (share: number) => claimants.filter(() => chance.next() < share);
+  const supplierId = await loadSuppliers(await callerOf(scope.slug, scope.memberId), supplier, done);
   const spring = {
     name: 'Stable load of the spring',
     arrivesOn: addDays(today, -250),
@@ -159,6 +161,7 @@ async function loadDeliveries(
     expectedLoads: 190,
     supplier,
     priceMinor: 15_200,
+    supplierId,
   };
   const summer = {
     name: 'Stable load of the summer',
@@ -167,13 +170,14 @@ async function loadDeliveries(
     expectedLoads: 140,
     supplier,
     priceMinor: 7_200,
+    supplierId,
   };
   const past = {
     spring: await inTransaction((tx) => loadPastDelivery(tx, scope, siteId, spring, some(0.85), chance)),
     summer: await inTransaction((tx) => loadPastDelivery(tx, scope, siteId, summer, some(0.8), chance)),
   };
   const dropPointId = await drawPaths(await callerOf(scope.slug, scope.memberId), siteId);
-  await bookNext(scope, claimants, chance, { today, dropPointId });
+  await bookNext(scope, claimants, chance, { today, dropPointId, supplierId });
   return past;
 }
 
@@ -182,7 +186,7 @@ async function bookNext(
   scope: Scope,
   claimants: readonly Claimant[],
   chance: Chance,
-  { today, dropPointId }: { today: CalendarDate; dropPointId: string },
+  { today, dropPointId, supplierId }: { today: CalendarDate; dropPointId: string; supplierId: string },
 ): Promise<void> {
   const arrivesOn = addDays(today, 9);
   const day = new Date(arrivesOn).toLocaleDateString('en-GB', { day: 'numeric', month: 'long', timeZone: 'UTC' });
@@ -194,6 +198,7 @@ async function bookNext(
       materialKey: 'horse-manure',
       ageMonths: '14',
       supplier,
+      supplierId,
       amount: '180',
       amountUnit: 'loads',
       densityGPerL: '400',

@@ -1,6 +1,7 @@
 import type { Refusal, RefusalCode } from '@/lib/usecases/refusal';
 import { deliveriesWords } from './words/deliveries';
 import { groundWords } from './words/ground';
+import { heapWords } from './words/heap';
 import { measuresWords } from './words/measures';
 import { membersWords } from './words/members';
 import { moneyWords } from './words/money';
@@ -10,6 +11,7 @@ import { recipesWords } from './words/recipes';
 import { residueWords } from './words/residue';
 import type { Words } from './words/shape';
 import { sheetsWords } from './words/sheets';
+import { suppliersWords } from './words/suppliers';
 
 const words: Words<RefusalCode> = {
   'write-id-used': () => 'This form was already sent for something else. Open the page afresh and try again.',
@@ -23,6 +25,8 @@ const words: Words<RefusalCode> = {
   ...residueWords,
   ...measuresWords,
   ...moneyWords,
+  ...suppliersWords,
+  ...heapWords,
 };
 
 /** A refusal in plain words: what was not done, and what would be accepted. */

@@ -223,6 +223,18 @@ export async function lastTick(db: Db, scope: Scope, bookingId: string) {
   return rows.find(({ id, loads }) => loads > 0 && !undone.has(id)) ?? null;
 }
 
+/** The newest tick of each booking of a delivery that was not undone, by booking. */
+export async function lastTicks(db: Db, scope: Scope, deliveryId: string) {
+  const rows = await db.collection.findMany({
+    where: { deliveryId, societyId: scope.societyId },
+    orderBy: [{ at: 'asc' }, { id: 'asc' }],
+    select: { id: true, bookingId: true, loads: true, beyond: true, at: true, reversesId: true },
+  });
+  const undone = new Set(rows.map(({ reversesId }) => reversesId));
+  const stand = rows.filter(({ id, loads }) => loads > 0 && !undone.has(id));
+  return new Map(stand.map((tick) => [tick.bookingId, tick]));
+}
+
 /** The beds a booking named, in the holder's order, with their ground. */
 export async function bookedBeds(db: Db, scope: Scope, bookingId: string) {
   const rows = await db.bookingBed.findMany({

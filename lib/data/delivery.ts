@@ -16,6 +16,7 @@ export type DeliveryRecord = {
   readonly materialKey: string;
   readonly ageMonths: number | null;
   readonly supplier: string | null;
+  readonly supplierId: string | null;
   readonly amount: { readonly thousandths: number; readonly unit: AmountUnit };
   readonly densityGPerL: number;
   readonly barrowLitres: number;
@@ -32,6 +33,8 @@ export type DeliveryRecord = {
   readonly gateNote: string | null;
   readonly unloadersWanted: number;
   readonly priceMinor: number;
+  /** What is given for it beside money, or in its place. */
+  readonly thanks: string | null;
   readonly lot: { readonly commitment: string; readonly bytesHex: string | null } | null;
   readonly heapLoads: number | null;
   readonly sharedLoads: number;

@@ -1,5 +1,6 @@
 import type { DeliveriesRefusal } from './refusals/deliveries';
 import type { GroundRefusal } from './refusals/ground';
+import type { HeapRefusal } from './refusals/heap';
 import type { MeasuresRefusal } from './refusals/measures';
 import type { MembersRefusal } from './refusals/members';
 import type { MoneyRefusal } from './refusals/money';
@@ -8,6 +9,7 @@ import type { PlotsRefusal } from './refusals/plots';
 import type { RecipesRefusal } from './refusals/recipes';
 import type { ResidueRefusal } from './refusals/residue';
 import type { SheetsRefusal } from './refusals/sheets';
+import type { SuppliersRefusal } from './refusals/suppliers';
 
 /** Why a foreseeable thing was not done. The words are chosen in app/_server/words. */
 export type RefusalCode =
@@ -17,11 +19,13 @@ export type RefusalCode =
   | PathsRefusal
   | GroundRefusal
   | DeliveriesRefusal
+  | HeapRefusal
   | RecipesRefusal
   | SheetsRefusal
   | ResidueRefusal
   | MeasuresRefusal
-  | MoneyRefusal;
+  | MoneyRefusal
+  | SuppliersRefusal;
 
 export type Refusal =
   | {

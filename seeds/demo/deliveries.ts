@@ -19,6 +19,7 @@ type Past = {
   expectedLoads: number;
   supplier: string;
   priceMinor: number;
+  supplierId: string;
 };
 type Claimant = { holdingId: string; memberId: string };
 
@@ -147,12 +148,14 @@ export async function loadPastDelivery(
   return deliveryId;
 }
 
-function facts({ societyId }: Scope, siteId: string, { name, arrivesOn, expectedLoads, supplier, priceMinor }: Past) {
+function facts({ societyId }: Scope, siteId: string, past: Past) {
+  const { name, arrivesOn, expectedLoads, supplier, supplierId, priceMinor } = past;
   return {
     societyId,
     siteId,
     name,
     supplier,
+    supplierId,
     expectedLoads,
     priceMinor,
     materialKey: 'horse-manure',

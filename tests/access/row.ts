@@ -19,6 +19,8 @@ export const keepers: readonly Person[] = ['secretary', 'holder'];
 /** Who keeps the ledger. */
 export const moneyKeepers: readonly Person[] = ['secretary', 'treasurer'];
 export const atTheHeap: readonly Person[] = ['secretary', 'gate_helper', 'holder'];
+/** Everybody with a share of the delivery that is shared out, and whoever stands at its gate. */
+export const atCollecting: readonly Person[] = ['secretary', 'gate_helper', 'holder', 'neighbour'];
 
 /** What an operation is asked with, and who may: to everybody else it does not exist. */
 export type Row = {
@@ -65,6 +67,8 @@ export type Ids = Readonly<
     | 'testId'
     | 'pathId'
     | 'dropPointId'
+    | 'supplierId'
+    | 'supplierLoadId'
     | 'bedName',
     string
   >

@@ -36,6 +36,11 @@ const seen: Readonly<Record<string, readonly Person[]>> = {
   'open gate': everybody,
   'planned gate': secretary,
   'planned supplier': committee,
+  // Who brings it, what they get for it, and how they are reached.
+  'supplier name': secretary,
+  'supplier reach': secretary,
+  'supplier remarks': secretary,
+  'supplier thanks': secretary,
   // What was done, before and after, and why.
   reason: committee,
   // What the society shows to all of its members.
@@ -180,6 +185,7 @@ describe('what is kept beside the records', () => {
       /postal/,
       /notes/,
       /variety/,
+      /supplier (name|reach|remarks|thanks)/,
       /gate/,
       /sign-in/,
       /hash/,

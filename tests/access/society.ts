@@ -11,6 +11,7 @@ import { makeMembers, type Word } from './fill/members';
 import { makeMoney } from './fill/money';
 import { makePaths } from './fill/paths';
 import { makeTests } from './fill/residue';
+import { makeSupplier } from './fill/suppliers';
 import type { Ids, Person } from './row';
 
 export type FilledSociety = {
@@ -36,6 +37,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
   const ground = await makeGround(society, word, members);
   const deliveries = await makeDeliveries(word, members, ground, wanted);
   const paths = await makePaths(word, members, society.siteId);
+  const suppliers = await makeSupplier(word, members, deliveries);
   const tests = await makeTests(word, members, deliveries.openId);
   const money = await makeMoney(word, members, ground.ids.holdingId, deliveries.settledId);
   const { secretary, chair, treasurer, gateHelper, holder, neighbour } = members;
@@ -60,6 +62,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
       ...tests,
       ...money,
       ...paths,
+      ...suppliers,
       siteId: society.siteId,
       holderId: holder.id,
       spareMemberId: members.spare.id,

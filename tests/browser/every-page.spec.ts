@@ -25,6 +25,8 @@ const member = [
 const office = [
   '',
   '/need',
+  '/order',
+  '/suppliers',
   '/plots',
   '/paths',
   '/members',

@@ -20,6 +20,7 @@ export type DeliveryStep =
   | 'call-off'
   | 'measure'
   | 'hold'
+  | 'look'
   | 'preview'
   | 'confirm'
   | 'tick'
@@ -40,6 +41,8 @@ const allowedIn: Readonly<Record<DeliveryStep, readonly DeliveryState[]>> = {
   measure: ['closed', 'tipped', 'shared', 'collecting'],
   // Held, and released, before anything is shared: what was given out cannot be held back.
   hold: ['planned', 'open', 'closed', 'tipped'],
+  // By eye, as long as anything lies there.
+  look: ['tipped', 'shared', 'collecting', 'settled'],
   preview: ['closed', 'tipped'],
   confirm: ['tipped'],
   tick: ['shared', 'collecting'],

@@ -21,6 +21,7 @@ const facts = {
   materialKey: line('the material', 40),
   ageMonths: optionalWhole('the age in months', 0, 240),
   supplier: optionalLine('the supplier', 80),
+  supplierId: optionalRowId,
   amount: z
     .string({ error: amountWords })
     .trim()
@@ -44,6 +45,7 @@ const facts = {
     .regex(/^(\d{1,6}([.,]\d{1,2})?)?$/, priceWords)
     .default('')
     .transform((text) => Math.round(Number(text.replace(',', '.') || 0) * 100)),
+  thanks: optionalLine('what is given in thanks', 120),
 };
 
 export const planDeliveryInput = form({ writeId, ...facts });

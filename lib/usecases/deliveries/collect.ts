@@ -2,6 +2,7 @@ import 'server-only';
 import { bookingById, type BookingRecord, createCollection, giveUpRest, lastTick } from '@/lib/data/booking';
 import { type DeliveryRecord, moveDelivery } from '@/lib/data/delivery';
 import { type HoldingOnDay, holdingById } from '@/lib/data/holding';
+import { canUndoTick, undoMinutes } from '@/lib/domain/policy/delivery';
 import { othersOf } from '@/lib/domain/policy/holding';
 import { canEnter, canRunSociety, canTickOffForOthers } from '@/lib/domain/policy/standing';
 import { beyondInput, giveUpInput, tickInput, undoTickInput } from '@/lib/schemas/deliveries/delivery';
@@ -12,9 +13,6 @@ import { takeStep, tellBookers } from './open-delivery';
 import { reshare } from './share-out';
 
 type AtHeap = { delivery: DeliveryRecord; booking: BookingRecord; holding: HoldingOnDay };
-
-/** Minutes within which a tick can be undone by whoever may tick. */
-const undoMinutes = 10;
 
 // A holder ticks their own, a gate helper or the secretary anybody's.
 async function atHeap(context: WriteContext, deliveryId: string, bookingId: string): Promise<AtHeap> {
@@ -97,9 +95,8 @@ export const undoTick = mutation({
     const found = await atHeap(context, deliveryId, bookingId);
     const tick = await lastTick(tx, scope, bookingId);
     if (!tick) refuse('nothing-to-undo');
-    const isLate = now.getTime() - tick.at.getTime() > undoMinutes * 60_000;
-    if (!canRunSociety(scope) && (isLate || tick.beyond))
-      refuse('too-late-to-undo', { numbers: { minutes: undoMinutes } });
+    const ticked = { beyond: tick.beyond, atMs: tick.at.getTime() };
+    if (!canUndoTick(scope, ticked, now.getTime())) refuse('too-late-to-undo', { numbers: { minutes: undoMinutes } });
     const id = await createCollection(tx, scope, {
       deliveryId,
       bookingId,

@@ -13,6 +13,7 @@ import {
 import { dropPointName } from '@/lib/data/drop-point';
 import { sitesOf } from '@/lib/data/plot-store';
 import { settingsOn } from '@/lib/data/setting';
+import { supplierById } from '@/lib/data/supplier';
 import { memberById } from '@/lib/data/member';
 import { formatPounds } from '@/lib/domain/ledger/pounds';
 import { canRunSociety } from '@/lib/domain/policy/standing';
@@ -48,10 +49,13 @@ async function factsOf({ tx, scope, today, now }: WriteContext, typed: Typed): P
   if (!site) refuse('no-site');
   if (typed.dropPointId) await dropPointFor({ tx, scope }, typed.dropPointId, site.id);
   if (typed.keyHolderId && !(await memberById(tx, scope, typed.keyHolderId, today))) throw new NotFound();
+  const supplier = typed.supplierId ? await supplierById(tx, scope, typed.supplierId) : null;
+  if (typed.supplierId && !supplier) throw new NotFound();
   const { barrowLitres, manureRateGPerM2 } = await settingsOn(tx, scope, today);
   const amount = { thousandths, unit };
   return {
     ...rest,
+    supplier: rest.supplier ?? supplier?.name ?? null,
     siteId: site.id,
     amount,
     barrowLitres,

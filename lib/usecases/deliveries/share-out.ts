@@ -7,6 +7,7 @@ import {
   shareOutRecordOf,
   unsettledBefore,
 } from '@/lib/data/delivery';
+import { createLook } from '@/lib/data/heap-look';
 import { canRunSociety } from '@/lib/domain/policy/standing';
 import { type ShareOut, shareOut } from '@/lib/domain/sharing/share-out';
 import { dayIn } from '@/lib/platform/clock';
@@ -22,7 +23,7 @@ export const measureHeap = mutation({
   allow: canRunSociety,
   input: measureInput,
   write: async (context, { deliveryId, loads }) => {
-    const { tx, scope, note } = context;
+    const { tx, scope, now, note } = context;
     const delivery = await takeStep(context, deliveryId, 'measure');
     if (loads < delivery.collectedLoads)
       refuse('measure-below-collected', { field: 'loads', numbers: { collected: delivery.collectedLoads } });
@@ -31,6 +32,9 @@ export const measureHeap = mutation({
     if (shared && loads < (delivery.heapLoads ?? 0)) await reshare(context, delivery, loads);
     await moveDelivery(tx, scope, deliveryId, { heapLoads: loads, ...(shared ? {} : { state: 'tipped' as const }) });
     if (shared && loads > (delivery.heapLoads ?? 0)) await reshare(context, delivery, loads);
+    // What was measured stands above what somebody saw by eye before.
+    const { collectedLoads } = delivery;
+    if (shared) await createLook(tx, scope, deliveryId, { loads: loads - collectedLoads, collectedLoads, at: now });
     note({
       verb: 'measured',
       thing: 'delivery',

@@ -2,25 +2,14 @@ import 'server-only';
 import { z } from 'zod';
 import { askedOf } from '@/lib/data/booking';
 import { deliveriesOf } from '@/lib/data/delivery';
-import { strewnIn } from '@/lib/data/ground-work';
-import { holdingsOn } from '@/lib/data/holding';
-import { plotsOn } from '@/lib/data/plot';
-import { keptSettingsOn } from '@/lib/data/setting';
 import { materialOf, materials } from '@/lib/domain/catalogue/materials';
-import { settingValues } from '@/lib/domain/catalogue/settings';
-import { byFrame } from '@/lib/domain/ground/by-frame';
 import { siteNeed } from '@/lib/domain/need/site-need';
 import { canSeeDelivery } from '@/lib/domain/policy/delivery';
-import { canReadCommitteePapers } from '@/lib/domain/policy/standing';
-import { recipesOf } from '@/lib/domain/recipe/recipe-of';
+import { canReadCommitteePapers, canRunSociety } from '@/lib/domain/policy/standing';
 import { query, type ReadContext } from '../operation';
 import { siteAsked } from '../site/site-asked';
 import { seasonServed } from './holding-need';
-import { readNeedyGround } from './needy-ground';
-import { holdingNeeds, plotNeeds } from './site-need-of';
-
-/** The season that work of today serves, and so many after it. */
-const seasonsAhead = 3;
+import { readGroundNeed, seasonsFrom } from './read-ground-need';
 
 const asked = z.object({
   siteId: z.uuid().nullish().catch(null),
@@ -30,58 +19,31 @@ const asked = z.object({
 
 /**
  * What the ground of a site asks for, in the season at hand and the years to come: in all, and by holding with plot
- * numbers and no names. Manure is reckoned as for a booking, straw and meals by the society's recipes. A handful of
- * queries, whatever the site's size.
+ * numbers and no names. Manure is reckoned as for a booking, straw and meals by the society's recipes.
  */
 export const readSiteNeed = query({
   name: 'read-site-need',
   allow: canReadCommitteePapers,
   input: asked,
   read: async (context, input) => {
-    const { db, scope, today } = context;
+    const { scope, today } = context;
     const { sites, site } = await siteAsked(context, input.siteId);
-    const firstSeason = seasonServed(today);
-    const seasons = Array.from({ length: seasonsAhead + 1 }, (_, at) => firstSeason + at);
+    const seasons = seasonsFrom(today);
+    const [firstSeason] = seasons;
     const season = seasons.find((one) => one === input.season) ?? firstSeason;
     const common = { today, season, seasons, units: scope.units };
     if (!site) return { ...common, site: null };
-    const [kept, holdings, plots] = await Promise.all([
-      keptSettingsOn(db, scope, today),
-      holdingsOn(db, scope, today),
-      plotsOn(db, scope, today, { siteId: site.id }),
-    ]);
-    const here = new Set(plots.map(({ id }) => id));
-    const held = holdings
-      .map(({ id, plots: own }) => ({ id, plots: own.filter((plot) => here.has(plot.id)) }))
-      .filter(({ plots: own }) => own.length > 0);
-    const plotIds = held.flatMap(({ plots: own }) => own.map(({ id }) => id));
-    const [ground, strewn, deliveries] = await Promise.all([
-      readNeedyGround(db, scope, plotIds, { day: today, from: firstSeason, to: firstSeason + seasonsAhead }),
-      strewnIn(db, scope, firstSeason),
+    const [ground, deliveries] = await Promise.all([
+      readGroundNeed(context, site.id),
       deliveriesFor(context, site.id, firstSeason),
     ]);
-    const settings = settingValues(kept);
-    const material = materialAsked(input.materialKey);
-    const dressing = {
-      materialKey: material.key,
-      densityGPerL: material.densityGPerL,
-      rateGPerM2: settings.manureRateGPerM2,
-      barrowLitres: settings.barrowLitres,
-      intervalYears: settings.manuringIntervalYears,
-      cultivableSharePercent: settings.cultivableSharePercent,
-    };
-    const needs = plotNeeds(ground, {
-      seasons,
-      dressing,
-      recipes: recipesOf({ member: {}, society: kept }),
-      strewn: byFrame(strewn),
-    });
-    const years = seasons.map((one, at) => ({ season: one, holdings: holdingNeeds(held, needs, at, dressing) }));
+    const dressing = ground.dressingWith(manureAsked(input.materialKey));
+    const years = seasons.map((one) => ({ season: one, holdings: ground.holdingsIn(one, dressing) }));
     return {
       ...common,
       site: { id: site.id, name: site.name },
       sites: sites.map(({ id, name }) => ({ id, name })),
-      toLet: plots.length - plotIds.length,
+      toLet: ground.toLet,
       dressing,
       barrowLoadG: dressing.barrowLitres * dressing.densityGPerL,
       materials: materials.filter(({ feedsTurns }) => feedsTurns).map(({ key, name }) => ({ key, name })),
@@ -90,11 +52,13 @@ export const readSiteNeed = query({
       ),
       years: years.map((year) => ({ season: year.season, ...siteNeed(year.holdings) })),
       deliveries,
+      plans: canRunSociety(scope),
     };
   },
 });
 
-function materialAsked(key: string | null | undefined) {
+/** The manure that a need is reckoned as: the one asked for, or the usual one. */
+export function manureAsked(key: string | null | undefined) {
   const material = materialOf(key ?? '');
   const usual = materials.find(({ feedsTurns }) => feedsTurns);
   if (!usual) throw new Error('the catalogue lacks a material that feeds turns');

@@ -14,7 +14,7 @@ type Strewn = { readonly materialKey: string | null; readonly footprint: Footpri
 
 type Given = {
   readonly seasons: readonly number[];
-  readonly dressing: Dressing;
+  readonly rules: Pick<Dressing, 'intervalYears' | 'cultivableSharePercent'>;
   readonly recipes: readonly Recipe[];
   /** By frame: straw and meal that the first season's ground has had. */
   readonly strewn: ReadonlyMap<string, readonly Strewn[]>;
@@ -22,20 +22,20 @@ type Given = {
 
 /** What each plot's ground asks for, season by season; each year's due ground counts as manured in its year. */
 export function plotNeeds(ground: NeedyGround, given: Given): ReadonlyMap<string, readonly GroundNeed[][]> {
-  const { seasons, dressing } = given;
+  const { seasons, rules } = given;
   return new Map(
     ground.plots.map((plot) => {
       const beds = ground.bedsOf(plot.id).map((bed) => bedNeeds(bed, ground, given));
       if (beds.length) return [plot.id, seasons.map((_, at) => beds.flatMap((bed) => bed[at] ?? []))];
-      const undivided = cultivableCm2(plot.areaCm2, dressing.cultivableSharePercent);
-      const turn = turnOfUndivided(undivided, dressing.intervalYears);
+      const undivided = cultivableCm2(plot.areaCm2, rules.cultivableSharePercent);
+      const turn = turnOfUndivided(undivided, rules.intervalYears);
       const need = { id: plot.id, areaCm2: undivided, turn, plannedCm2: 0, strewing: new Map() };
       return [plot.id, seasons.map(() => [need])];
     }),
   );
 }
 
-function bedNeeds(bed: BedRecord, ground: NeedyGround, { seasons, dressing, recipes, strewn }: Given): GroundNeed[] {
+function bedNeeds(bed: BedRecord, ground: NeedyGround, { seasons, rules, recipes, strewn }: Given): GroundNeed[] {
   const { id, frameId, footprint } = bed;
   const [firstSeason = 0] = seasons;
   const plannedIn = (season: number) => ground.plannedOf(frameId, season);
@@ -45,7 +45,7 @@ function bedNeeds(bed: BedRecord, ground: NeedyGround, { seasons, dressing, reci
     plannedIn,
     firstSeason,
     seasons: seasons.length,
-    intervalYears: dressing.intervalYears,
+    intervalYears: rules.intervalYears,
   });
   return turns.map((turn, at) => {
     const planned = plannedIn(firstSeason + at);

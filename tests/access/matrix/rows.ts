@@ -7,6 +7,7 @@ import { money } from './money';
 import { paths } from './paths';
 import { recipes } from './recipes';
 import { residue } from './residue';
+import { ordering } from './ordering';
 import { sheets } from './sheets';
 
 /** Every operation there is, with who may; a missing one fails the suite. */
@@ -20,4 +21,5 @@ export const rows: readonly Row[] = [
   ...measures,
   ...money,
   ...paths,
+  ...ordering,
 ];

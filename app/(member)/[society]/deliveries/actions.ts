@@ -4,6 +4,7 @@ import { submitForm } from '@/app/_server/form-action';
 import type { FormState } from '@/app/_ui/form-state';
 import { bookLoads, offerToUnload, withdrawBooking } from '@/lib/usecases/deliveries/book-loads';
 import { giveUp, tickOff, undoTick } from '@/lib/usecases/deliveries/collect';
+import { recordLook } from '@/lib/usecases/deliveries/look-at-heap';
 
 export async function bookAction(
   slug: string,
@@ -59,6 +60,17 @@ export async function tickAction(
   });
 }
 
+/** The count on the page is the answer: a message would take the place of the thumb. */
+export async function oneMoreAction(
+  slug: string,
+  deliveryId: string,
+  bookingId: string,
+  _: FormState,
+  form: FormData,
+): Promise<FormState> {
+  return submitForm(tickOff, { slug, form, fixed: { deliveryId, bookingId }, done: () => ({}) });
+}
+
 export async function undoAction(
   slug: string,
   deliveryId: string,
@@ -87,5 +99,14 @@ export async function giveUpAction(
     fixed: { deliveryId, bookingId },
     // The share may leave the page with it, so the page itself says what was done.
     done: ({ left }) => ({ redirectTo: `/${slug}/deliveries/${deliveryId}/collect?gaveUp=${left}` }),
+  });
+}
+
+export async function lookAction(slug: string, deliveryId: string, _: FormState, form: FormData): Promise<FormState> {
+  return submitForm(recordLook, {
+    slug,
+    form,
+    fixed: { deliveryId },
+    done: ({ loads }) => ({ message: `Thank you: about ${loads} left. Everybody at the heap sees it.` }),
   });
 }

@@ -14,6 +14,16 @@ const rooms = [
     says: 'Manure, straw and meals for this season and the next three: in all, by holding, and what is on order.',
   },
   {
+    path: 'order',
+    name: 'What to order',
+    says: 'What is still wanted once old heaps and what is coming are counted, in each supplier’s own loads.',
+  },
+  {
+    path: 'suppliers',
+    name: 'Suppliers',
+    says: 'Who brings manure and straw, in what loads, for what; and whether they brought what they said.',
+  },
+  {
     path: 'plots',
     name: 'Plots and tenancies',
     says: 'Take in the list of plots, draw them, let, halve and join them.',

@@ -244,6 +244,7 @@ function Facts({ read: { delivery, tippedAt, keyHolder, timeZone }, society }: {
     ['key-holder', keyHolder],
     ['at the gate', delivery.gateNote],
     ['price', delivery.priceMinor ? `${formatPounds(delivery.priceMinor)}, split by loads taken` : null],
+    ['in thanks', delivery.thanks],
     ['barrow-load', `${delivery.barrowLitres} L, about ${formatMass(delivery.barrowLitres * delivery.densityGPerL)}`],
   ];
   return (

@@ -108,6 +108,7 @@ export default async function NeedPage({ params, searchParams }: Props) {
         barrowLoadG={barrowLoadG}
         season={first}
         units={units}
+        plans={read.plans}
       />
       <Coming years={years} units={units} intervalYears={dressing.intervalYears} />
       <ByHolding holdings={holdings} season={season} units={units} />

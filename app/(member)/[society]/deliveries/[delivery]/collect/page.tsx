@@ -1,112 +1,70 @@
-import { randomUUID } from 'node:crypto';
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
-import { TextField } from '@/app/_ui/field';
-import { Form } from '@/app/_ui/form';
-import { Caution, Empty, PageHead, Reason, Sheet } from '@/app/_ui/sheet';
+import { Caution, Empty, PageHead } from '@/app/_ui/sheet';
 import { formatMass } from '@/lib/domain/quantity/load';
-import { readDelivery } from '@/lib/usecases/deliveries/read-deliveries';
 import { readCollecting } from '@/lib/usecases/deliveries/read-collecting';
-import { giveUpAction, tickAction, undoAction } from '../../actions';
+import { GateList } from './_parts/gate-list';
+import { Mine } from './_parts/mine';
+import { OneMore } from './_parts/one-more';
+import { RunsShort, WhatIsLeft } from './_parts/what-is-left';
 
 export const metadata: Metadata = { title: 'At the heap' };
 
-type Props = { params: Promise<{ society: string; delivery: string }>; searchParams: Promise<{ gaveUp?: string }> };
+type Search = { gaveUp?: string; plot?: string | string[] };
+type Props = { params: Promise<{ society: string; delivery: string }>; searchParams: Promise<Search> };
 
 export default async function CollectPage({ params, searchParams }: Props) {
   const { society, delivery: deliveryId } = await params;
-  const gaveUp = Number((await searchParams).gaveUp ?? 0);
-  const [{ delivery, ticks }, rows] = await Promise.all([
-    ask(readDelivery, society, { deliveryId }),
-    ask(readCollecting, society, { deliveryId }),
-  ]);
+  const { gaveUp, plot: typed = '' } = await searchParams;
+  const plot = ([typed].flat()[0] ?? '').slice(0, 20);
+  const read = await ask(readCollecting, society, { deliveryId });
+  const { delivery, rows, ticks } = read;
   const left = (delivery.heapLoads ?? 0) - delivery.collectedLoads;
   const isOn = ['shared', 'collecting'].includes(delivery.state);
-  const bound = (bookingId: string) => [null, society, deliveryId, bookingId] as const;
+  const mine = isOn ? rows.filter(({ isMine }) => isMine) : [];
+  const atHand = mine.find(({ share, collected }) => collected < share);
   return (
     <>
       <PageHead title="At the heap" lead={`${delivery.name}: ${left} of ${delivery.heapLoads ?? 0} loads left.`}>
         <Link className="button" href={`/${society}/deliveries/${deliveryId}`}>
           Back
         </Link>
+        {isOn && ticks ? (
+          <a className="button" href="#by-plot">
+            By plot
+          </a>
+        ) : null}
       </PageHead>
-      {gaveUp > 0 ? (
+      {Number(gaveUp) > 0 ? (
         <p className="notice kept wide" role="status">
-          Given up: {gaveUp}. They go to whoever comes next in the queue.
+          Given up: {Number(gaveUp)}. They go to whoever comes next in the queue.
         </p>
       ) : null}
+      {isOn ? <RunsShort society={society} read={read} /> : null}
       {!isOn ? (
         <Empty>
           There is nothing to tick off now. Loads are ticked off once the delivery is shared out, and until it is
           settled.
         </Empty>
       ) : null}
-      {isOn && rows.length === 0 ? <Empty>You have no share of this delivery.</Empty> : null}
-      <div className="stack wide">
-        {isOn
-          ? rows.map(({ bookingId, plots, names, share, collected }) => (
-              <Sheet
-                key={bookingId}
-                title={`Plot ${plots}`}
-                aside={<span className="figure">{`${collected} of ${share}`}</span>}
-              >
-                {ticks ? <p className="soft">{names}</p> : null}
-                {collected < share ? (
-                  <Form action={tickAction.bind(...bound(bookingId))} writeId={randomUUID()} className="form">
-                    <button type="submit" name="loads" value="1" className="button first big">
-                      One more load
-                    </button>
-                  </Form>
-                ) : (
-                  <p className="notice kept">All {share} collected.</p>
-                )}
-                <div className="row" style={{ marginTop: '0.8rem' }}>
-                  {collected > 0 ? (
-                    <Form action={undoAction.bind(...bound(bookingId))} writeId={randomUUID()} className="inline-form">
-                      <button type="submit" className="button">
-                        Undo the last
-                      </button>
-                    </Form>
-                  ) : null}
-                </div>
-                {collected < share ? (
-                  <Reason ask="Several at once, or no more wanted">
-                    <Form
-                      action={tickAction.bind(...bound(bookingId))}
-                      writeId={randomUUID()}
-                      submit="Tick these off"
-                      className="form"
-                    >
-                      <TextField
-                        name="loads"
-                        label="Loads"
-                        value={String(share - collected)}
-                        inputMode="numeric"
-                        className="short-field"
-                      />
-                    </Form>
-                    <Form
-                      action={giveUpAction.bind(...bound(bookingId))}
-                      writeId={randomUUID()}
-                      submit={`Give up the other ${share - collected}`}
-                      danger
-                      className="form"
-                    >
-                      <p style={{ marginTop: '1rem' }}>
-                        They go to whoever comes next in the queue. This cannot be taken back.
-                      </p>
-                    </Form>
-                  </Reason>
-                ) : null}
-              </Sheet>
-            ))
-          : null}
+      <div className="stack">
+        {isOn && mine.length === 0 && !ticks ? <Empty>You have no share of this delivery.</Empty> : null}
+        {mine.map((row) => (
+          <Mine key={row.bookingId} society={society} read={read} row={row} />
+        ))}
+      </div>
+      <div className="stack">
+        {isOn ? <WhatIsLeft society={society} read={read} /> : null}
         <Caution>
-          A load weighs about {formatMass(delivery.barrowLitres * delivery.densityGPerL)}. Bend your knees, push rather
-          than pull, take half-loads where it strains; gloves on, dust downwind, and wash your hands.
+          A load weighs about {formatMass(delivery.loadG)}. Bend your knees, push rather than pull, take half-loads
+          where it strains; gloves on, dust downwind, and wash your hands.
         </Caution>
       </div>
+      {isOn && ticks ? <GateList society={society} read={read} plot={plot} /> : null}
+      {atHand ? (
+        <OneMore society={society} deliveryId={deliveryId} row={atHand} several={mine.length > 1 || ticks} />
+      ) : null}
     </>
   );
 }

@@ -109,27 +109,29 @@ export default async function RunPage({ params, searchParams }: Props) {
           </Sheet>
         ) : null}
         {is('closed', 'tipped', 'shared', 'collecting') ? (
-          <Sheet title={delivery.heapLoads === null ? '3 · Measure the heap' : 'The heap'}>
-            <p>
-              {delivery.heapLoads === null
-                ? 'Count what it holds in barrow-loads, before anything is taken.'
-                : `${loadsWords(delivery.heapLoads)} as measured; ${delivery.collectedLoads} collected. If it runs short, measure again: the shares are worked out anew by the same queue.`}
-            </p>
-            <Form
-              action={measureAction.bind(...bound)}
-              writeId={randomUUID()}
-              submit={delivery.heapLoads === null ? 'That is the heap' : 'Measure again'}
-            >
-              <TextField
-                name="loads"
-                label="Barrow-loads"
-                value={String(delivery.heapLoads ?? '')}
-                inputMode="numeric"
-                className="short-field"
-                hint={`${delivery.expectedLoads} were expected at ${delivery.barrowLitres} L a barrow`}
-              />
-            </Form>
-          </Sheet>
+          <div id="heap">
+            <Sheet title={delivery.heapLoads === null ? '3 · Measure the heap' : 'The heap'}>
+              <p>
+                {delivery.heapLoads === null
+                  ? 'Count what it holds in barrow-loads, before anything is taken.'
+                  : `${loadsWords(delivery.heapLoads)} as measured; ${delivery.collectedLoads} collected. If it runs short, measure again: the shares are worked out anew by the same queue.`}
+              </p>
+              <Form
+                action={measureAction.bind(...bound)}
+                writeId={randomUUID()}
+                submit={delivery.heapLoads === null ? 'That is the heap' : 'Measure again'}
+              >
+                <TextField
+                  name="loads"
+                  label="Barrow-loads"
+                  value={String(delivery.heapLoads ?? '')}
+                  inputMode="numeric"
+                  className="short-field"
+                  hint={`${delivery.expectedLoads} were expected at ${delivery.barrowLitres} L a barrow`}
+                />
+              </Form>
+            </Sheet>
+          </div>
         ) : null}
         {is('closed', 'tipped') ? (
           <Sheet title={delivery.lot?.bytesHex ? 'The provisional share-out' : '4 · First preview'}>

@@ -1,3 +1,4 @@
+import { densityRanges } from '@/app/_ui/density-words';
 import { SelectField, TextField } from '@/app/_ui/field';
 import { materials } from '@/lib/domain/catalogue/materials';
 import { plainPounds } from '@/lib/domain/ledger/pounds';
@@ -5,18 +6,11 @@ import type { listDeliveries } from '@/lib/usecases/deliveries/read-deliveries';
 
 type DeliveryRecord = Awaited<ReturnType<typeof listDeliveries.run>>['deliveries'][number];
 type Given = Partial<Omit<DeliveryRecord, 'closesAt'>> & { closesAt: string };
-
-type Named = { readonly id: string; readonly name: string };
-type Props = { given: Given; members: readonly Named[]; dropPoints: readonly Named[] };
+type Named = readonly { readonly id: string; readonly name: string }[];
+type Props = { given: Given; members: Named; dropPoints: Named; suppliers: Named };
 
 /** The fields of a delivery. Densities differ by a factor of two between sources: the range stands beside the field. */
-export function FactsFields({ given, members, dropPoints }: Props) {
-  const range = materials
-    .map(
-      ({ name, leastGPerL, mostGPerL, densityGPerL }) =>
-        `${name.toLowerCase()} ${densityGPerL} (${leastGPerL}–${mostGPerL})`,
-    )
-    .join('; ');
+export function FactsFields({ given, members, dropPoints, suppliers }: Props) {
   return (
     <>
       <TextField name="name" label="Name" value={given.name ?? ''} hint="such as: Stable load of 5 December" />
@@ -52,7 +46,7 @@ export function FactsFields({ given, members, dropPoints }: Props) {
         value={String(given.densityGPerL ?? 400)}
         inputMode="numeric"
         suffix="g/L"
-        hint={`Published, in grams a litre: ${range}. Weigh a bucket of it where you can.`}
+        hint={`Published, in grams a litre: ${densityRanges}. Weigh a bucket of it where you can.`}
         className="short-field"
       />
       <div className="row">
@@ -69,11 +63,20 @@ export function FactsFields({ given, members, dropPoints }: Props) {
         hint="Fresh manure wants months before a crop that is eaten raw."
         className="short-field"
       />
+      {suppliers.length ? (
+        <SelectField
+          name="supplierId"
+          label="Supplier"
+          empty="none of these"
+          value={given.supplierId ?? ''}
+          choices={suppliers.map(({ id, name }) => ({ value: id, label: name }))}
+        />
+      ) : null}
       <TextField
         name="supplier"
-        label="From"
+        label="From, as members read it"
         value={given.supplier ?? ''}
-        hint="Ask them about weedkiller in the hay and straw."
+        hint="Ask them about weedkiller in the hay and straw. Empty: the supplier’s name."
       />
       <TextField
         name="capLoads"
@@ -126,6 +129,12 @@ export function FactsFields({ given, members, dropPoints }: Props) {
         inputMode="decimal"
         suffix="£"
         className="short-field"
+      />
+      <TextField
+        name="thanks"
+        label="In thanks"
+        value={given.thanks ?? ''}
+        hint="beside money or in its place, such as: two trays of eggs"
       />
     </>
   );

@@ -15,10 +15,12 @@ type Props = {
   barrowLoadG: number;
   season: number;
   units: Units;
+  /** Whether the viewer plans deliveries. */
+  plans: boolean;
 };
 
 /** What is on its way for the season at hand, and what that leaves to be found. */
-export function OnOrder({ society, deliveries, needG, barrowLoadG, season, units }: Props) {
+export function OnOrder({ society, deliveries, needG, barrowLoadG, season, units, plans }: Props) {
   const coming = deliveries.filter(({ state, feedsTurns }) => state !== 'settled' && feedsTurns);
   const comingG = coming.reduce((sum, { loads, loadG }) => sum + loads * loadG, 0);
   const leftG = Math.max(0, needG - comingG);
@@ -59,6 +61,13 @@ export function OnOrder({ society, deliveries, needG, barrowLoadG, season, units
             ? `What is on its way, ${formatMassIn(comingG, units)} of manure, covers the need.`
             : `${comingG === 0 ? 'No manure is on its way' : `${formatMassIn(comingG, units)} of manure is on its way`}; ${formatMassIn(leftG, units)}, ${Math.ceil(leftG / barrowLoadG).toLocaleString('en-GB')} barrow-loads, is still to be found.`}
         </p>
+        {plans ? (
+          <p className="actions">
+            <Link className="button" href={`/${society}/office/order`}>
+              What to order
+            </Link>
+          </p>
+        ) : null}
         <p className="small soft">
           Manure of settled deliveries counts no longer as needed: the beds that it was booked for have had their turn.
         </p>

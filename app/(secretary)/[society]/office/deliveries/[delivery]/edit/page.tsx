@@ -5,6 +5,7 @@ import { Form } from '@/app/_ui/form';
 import { PageHead, Sheet } from '@/app/_ui/sheet';
 import { readGateList } from '@/lib/usecases/deliveries/read-deliveries';
 import { readPaths } from '@/lib/usecases/site/read-paths';
+import { listSuppliers } from '@/lib/usecases/suppliers/read-suppliers';
 import { FactsFields } from '../../_parts/facts-fields';
 import { changeAction } from '../../actions';
 import { wallTime } from '../../_parts/wall-time';
@@ -13,9 +14,10 @@ export const metadata: Metadata = { title: 'Change a delivery' };
 
 export default async function EditPage({ params }: { params: Promise<{ society: string; delivery: string }> }) {
   const { society, delivery: deliveryId } = await params;
-  const [{ delivery, members, timeZone }, { dropPoints }] = await Promise.all([
+  const [{ delivery, members, timeZone }, { dropPoints }, suppliers] = await Promise.all([
     ask(readGateList, society, { deliveryId }),
     ask(readPaths, society),
+    ask(listSuppliers, society),
   ]);
   return (
     <>
@@ -26,6 +28,7 @@ export default async function EditPage({ params }: { params: Promise<{ society: 
             given={{ ...delivery, closesAt: wallTime(delivery.closesAt, timeZone) }}
             members={members}
             dropPoints={dropPoints}
+            suppliers={suppliers}
           />
         </Form>
       </Sheet>

@@ -1,0 +1,21 @@
+import { randomUUID } from 'node:crypto';
+import { Form } from '@/app/_ui/form';
+import { ThumbButton } from '@/app/_ui/thumb-button';
+import { oneMoreAction } from '../../../actions';
+import type { Share } from './share-row';
+
+type Props = { society: string; deliveryId: string; row: Share; several: boolean };
+
+/** The one big button, where the thumb is. A double tap is one load. */
+export function OneMore({ society, deliveryId, row: { bookingId, collected, plots }, several }: Props) {
+  return (
+    <div className="heap-thumb wide">
+      <Form action={oneMoreAction.bind(null, society, deliveryId, bookingId)} writeId={randomUUID()} className="form">
+        <input type="hidden" name="loads" value="1" />
+        <ThumbButton does={`${bookingId} ${collected}`}>
+          One more load{several ? ` for plot ${plots.join(', ')}` : ''}
+        </ThumbButton>
+      </Form>
+    </div>
+  );
+}
