@@ -6,6 +6,7 @@ import { members } from './members';
 import { money } from './money';
 import { recipes } from './recipes';
 import { residue } from './residue';
+import { season } from './season';
 import { sheets } from './sheets';
 
 /** Every operation there is, with who may; a missing one fails the suite. */
@@ -18,4 +19,5 @@ export const rows: readonly Row[] = [
   ...residue,
   ...measures,
   ...money,
+  ...season,
 ];
