@@ -1,7 +1,9 @@
 import { parse } from 'csv-parse/sync';
+import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { db } from '@/lib/data/db';
-import { addDays } from '@/lib/domain/calendar/calendar-date';
+import { addDays, calendarDate } from '@/lib/domain/calendar/calendar-date';
+import { seasonDays } from '@/lib/domain/season/season-days';
 import { todayIn } from '@/lib/platform/clock';
 import { bookLoads } from '@/lib/usecases/deliveries/book-loads';
 import { enterBeyond, giveUp, tickOff } from '@/lib/usecases/deliveries/collect';
@@ -169,6 +171,18 @@ describe('after the season', () => {
         expect(rows.map((row) => row['Horse manure: credit at the end']).join()).not.toContain("'");
       }
     }
+  });
+});
+
+describe('the days of a season', () => {
+  it('are those whose manure serves it, and no others', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 90_000 }), (days) => {
+        const day = addDays(calendarDate('1901-01-01'), days);
+        const { from, until } = seasonDays(seasonServed(day));
+        expect(from <= day && day < until).toBe(true);
+      }),
+    );
   });
 });
 
