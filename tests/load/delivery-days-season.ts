@@ -15,7 +15,12 @@ export type Season = Awaited<ReturnType<typeof makeSeason>>;
 
 /** Make it on a database. */
 export async function makeSeason(databaseUrl: string, count: number) {
-  process.env.DATABASE_URL = databaseUrl;
+  // The secretary works from here, by the same use-cases.
+  Object.assign(process.env, {
+    DATABASE_URL: databaseUrl,
+    NEXTAUTH_SECRET: sessionSecret,
+    NEXTAUTH_URL: 'http://127.0.0.1',
+  });
   const society = await makeSociety();
   const { caller } = society.secretary;
   const members: Member[] = [];
