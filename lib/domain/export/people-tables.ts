@@ -19,6 +19,7 @@ export const peopleTables: readonly ExportTable[] = [
       slug: 'its part of every address',
       name: 'its name',
       timeZone: 'where its days begin',
+      payNote: 'how members pay what they owe',
       ...createdAt,
     },
   },
