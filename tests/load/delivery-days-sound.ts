@@ -1,8 +1,11 @@
 import pg from 'pg';
-import type { Acknowledged } from './delivery-days';
 import type { Season } from './delivery-days-season';
 
-type Size = { readonly members: number; readonly deliveries: number; readonly loadsEach: number };
+/** What was sent, and acknowledged: its number, and how long that took from the first sending on [ms]. */
+export type Acknowledged = { readonly writeId: string; readonly ms: number };
+
+/** How much is done. */
+export type Size = { readonly members: number; readonly deliveries: number; readonly loadsEach: number };
 type Sent = { readonly booked: readonly Acknowledged[]; readonly ticked: readonly Acknowledged[] };
 
 /** What must be nothing, each as a question that finds the rows that are wrong. $1 is the society. */

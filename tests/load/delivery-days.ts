@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { startMortalPostgres } from '../fixtures/mortal-postgres';
 import { say } from '../../scripts/start/steps.mjs';
-import { checkDays } from './delivery-days-sound';
+import { type Acknowledged, checkDays, type Size } from './delivery-days-sound';
 import { makeSeason, type Season } from './delivery-days-season';
 import { measureStatements } from './delivery-days-sql';
 import { makeFleet, type Fleet } from './fleet';
@@ -9,7 +9,6 @@ import { fieldsOfForm, multipart } from './form';
 import { hangUp } from './http';
 import { figure, type Section, times } from './table';
 
-type Size = { readonly members: number; readonly deliveries: number; readonly loadsEach: number };
 /** 5,000 bookings and 20,000 collections; shortly a fiftieth of that. */
 export const [whole, brief]: readonly [Size, Size] = [
   { members: 500, deliveries: 10, loadsEach: 4 },
@@ -23,8 +22,6 @@ const everySoMany = 10;
 /** The longest that all of it may take [ms]. */
 const longestMs = 60 * 60_000;
 
-/** What was sent, and acknowledged: its number, and how long that took from the first sending on [ms]. */
-export type Acknowledged = { readonly writeId: string; readonly ms: number };
 type Phase = { readonly sent: Acknowledged[]; seconds: number };
 
 /**
