@@ -2,6 +2,8 @@ import pg from 'pg';
 import { afterAll } from 'vitest';
 import type { Caller } from '@/lib/usecases/operation';
 import { NotFound } from '@/lib/usecases/refusal';
+import type { WrittenArchive } from '@/lib/platform/archive';
+import { bytesOf, unzipped } from '../fixtures/unzip';
 import type { Operation } from './row';
 
 type Answer = { readonly is: 'not found' | 'refused' | 'done'; readonly text: string };
@@ -11,11 +13,21 @@ export async function answerTo(operation: Operation, caller: Caller, input: obje
   try {
     const outcome = (await operation.run(caller, input)) as { ok?: boolean } | null;
     const refused = operation.kind === 'mutation' && outcome?.ok === false;
-    return { is: refused ? 'refused' : 'done', text: textOf(outcome) };
+    return { is: refused ? 'refused' : 'done', text: textOf(outcome) + (await archivedIn(outcome)) };
   } catch (error) {
     if (error instanceof NotFound) return { is: 'not found', text: '' };
     throw error;
   }
+}
+
+// What is written into an archive is said too.
+async function archivedIn(outcome: object | null): Promise<string> {
+  const { archive } = (outcome ?? {}) as { archive?: WrittenArchive };
+  if (!archive) return '';
+  return [...unzipped(await bytesOf(archive))]
+    .map(([name, text]) => `${name}\n${text}`)
+    .join('\n')
+    .toLowerCase();
 }
 
 // A map or a set says what is in it; JSON alone would hide that.

@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { db } from '@/lib/data/db';
 import { todayIn } from '@/lib/platform/clock';
+import { readOwnArchive, readSocietyArchive } from '@/lib/usecases/export/export-society';
 import { readBed } from '@/lib/usecases/ground/read-ground';
 import type { Caller } from '@/lib/usecases/operation';
 import { changeHolders, endTenancy, letPlot } from '@/lib/usecases/plots/keep-tenancies';
@@ -30,7 +31,9 @@ const seen: Readonly<Record<string, readonly Person[]>> = {
   'neighbour phone': [...committee, 'neighbour'],
   'neighbour postal': [...committee, 'neighbour'],
   'left-mail': committee,
-  'holder-sign-in': [],
+  // In nobody’s answer but their own archive.
+  'holder-sign-in': ['holder'],
+  'trouble notes': ['holder'],
   hash: [],
   // A delivery is there once it is opened; the book names it to the committee before.
   'open gate': everybody,
@@ -106,6 +109,52 @@ describe('in the answers to every question', () => {
     expect(book).toContain('habit.bodymasskg');
     expect(book).not.toContain('60-or-over');
     expect(book).not.toMatch(new RegExp(`habit[^}]*\\b${holderWeighsKg}\\b`));
+  });
+
+  it('the society’s archive holds nothing that is its holders’ own, and nothing sealed', async () => {
+    const everything = (await answerTo(readSocietyArchive, society.callers.secretary, {})).text;
+    for (const what of ['holder-mail', 'holder phone', 'crop', 'reason', 'open supplier', 'tested load'])
+      expect([what, everything.includes(marked(what))]).toEqual([what, true]);
+    const own = [
+      'holder notes',
+      'neighbour variety',
+      'former notes',
+      'trouble notes',
+      'own manure',
+      'open gate',
+      'hash',
+    ];
+    expect([...own, 'holder-sign-in'].filter((what) => everything.includes(marked(what)))).toEqual([]);
+    // That somebody said what they weigh stands in the book; what they said does not.
+    for (const word of [
+      'own-habits.csv',
+      '60-or-over',
+      'needreason',
+      'duecm2',
+      'tokenhash',
+      'passwordhash',
+      'gatenote',
+    ])
+      expect([word, everything.includes(word)]).toEqual([word, false]);
+    const deliveries = await db().delivery.findMany({ where: { societyId: society.id, lotBytesHex: { not: null } } });
+    for (const { lotBytesHex, lotRevealedAt } of deliveries)
+      expect(everything.includes(lotBytesHex ?? '')).toBe(lotRevealedAt !== null);
+  });
+
+  it('a member’s own archive holds their notes, habits and needs, and nobody else’s', async () => {
+    const mine = (await answerTo(readOwnArchive, society.callers.holder, {})).text;
+    for (const what of [
+      'holder notes',
+      'holder variety',
+      'trouble notes',
+      'own manure',
+      'holder-sign-in',
+      'holder phone',
+    ])
+      expect([what, mine.includes(marked(what))]).toEqual([what, true]);
+    for (const word of ['habit.bodymasskg', 'needreason']) expect(mine).toContain(word);
+    const others = ['neighbour notes', 'neighbour-mail', 'former notes', 'secretary phone', 'reason', 'open gate'];
+    expect(others.filter((what) => mine.includes(marked(what)))).toEqual([]);
   });
 
   it('no way in is seen by anybody', async () => {

@@ -45,6 +45,8 @@ const office = [
   '/troubles',
   '/rotation',
   '/rotation/print',
+  '/export',
+  '/../deliveries/season',
 ];
 
 for (const address of anybody) {

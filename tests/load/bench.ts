@@ -8,6 +8,7 @@ import { loadDatabase } from './bench-database';
 import { measureBooking } from './booking';
 import { measureCompliance, measureHistory } from './compliance';
 import { measureFairness } from './fairness';
+import { brief, measureDeliveryDays, whole } from './delivery-days';
 import { hangUp } from './http';
 import { measureLargeSite } from './large-site';
 import { measureMemory } from './memory';
@@ -71,6 +72,7 @@ async function measure(): Promise<string> {
     'large-site': () => measureLargeSite(server, seconds / 2),
     memory: () => measureMemory(databaseUrl, mates, requests),
     'start-up': () => measureStartUp(databaseUrl, folder),
+    'delivery-days': () => measureDeliveryDays(folder, isQuick ? brief : whole, seconds),
     scripts: () => measureScripts(databaseUrl, mates),
   };
   const unknown = names.filter((name) => !(name in parts));

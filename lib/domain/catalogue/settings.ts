@@ -22,6 +22,14 @@ const settingRows = {
     kind: 'choice', value: 'told', choices: [{ key: 'told', name: 'that there is one nearby' }, { key: 'nothing', name: 'nothing' }],
     name: 'Troubles, neighbours are told', says: 'Of a trouble found near their ground: never which, nor where.', source: 'common-practice',
   },
+  seasonPaperFor: {
+    kind: 'choice', value: 'committee', choices: [{ key: 'committee', name: 'the committee' }, { key: 'members', name: 'every member' }],
+    name: '“After the season”, read by', says: 'Loads, credits and money by delivery and by holding, for the annual meeting.', source: 'common-practice',
+  },
+  seasonPaperNames: {
+    kind: 'choice', value: 'plots', choices: [{ key: 'plots', name: 'plots only' }, { key: 'names', name: 'plots and names' }],
+    name: '“After the season”, holdings by', says: 'Whether holders are named on that paper, for all who read it.', source: 'common-practice',
+  },
 } as const satisfies Record<string, Setting>;
 
 type BreakKey = `break.${(typeof hostGroups)[number]['key']}`;

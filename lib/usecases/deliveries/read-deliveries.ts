@@ -12,9 +12,11 @@ import { deliveriesOf, deliveryById, type DeliveryRecord, shareOutRecordOf, unlo
 import { dropPointName } from '@/lib/data/drop-point';
 import { byNumber, type HoldingOnDay, holdingsOfMember, holdingsOn } from '@/lib/data/holding';
 import { memberById, membersOn } from '@/lib/data/member';
+import { settingsOn } from '@/lib/data/setting';
 import { materialOf } from '@/lib/domain/catalogue/materials';
 import { canSeeDelivery } from '@/lib/domain/policy/delivery';
 import { canBook } from '@/lib/domain/policy/holding';
+import { canReadSeasonPaper } from '@/lib/domain/policy/season-paper';
 import { canEnter, canRunSociety, canTickOffForOthers } from '@/lib/domain/policy/standing';
 import { canonicalBookings } from '@/lib/domain/sharing/lot';
 import { type Place, queueOf } from '@/lib/domain/sharing/queue';
@@ -50,7 +52,9 @@ export const listDeliveries = query({
       mine.map(({ id }) => id),
     );
     const rows = deliveries.map((delivery) => ({ ...titled(delivery), mine: bookings.get(delivery.id) ?? [] }));
-    return { deliveries: rows, timeZone: scope.timeZone, today };
+    const { seasonPaperFor } = await settingsOn(db, scope, today);
+    const readsSeason = canReadSeasonPaper(scope, seasonPaperFor);
+    return { deliveries: rows, timeZone: scope.timeZone, today, readsSeason };
   },
 });
 

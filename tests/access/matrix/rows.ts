@@ -8,6 +8,7 @@ import { paths } from './paths';
 import { recipes } from './recipes';
 import { residue } from './residue';
 import { ordering } from './ordering';
+import { season } from './season';
 import { sheets } from './sheets';
 
 /** Every operation there is, with who may; a missing one fails the suite. */
@@ -22,4 +23,5 @@ export const rows: readonly Row[] = [
   ...money,
   ...paths,
   ...ordering,
+  ...season,
 ];

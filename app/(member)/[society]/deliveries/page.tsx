@@ -10,7 +10,7 @@ export const metadata: Metadata = { title: 'Deliveries' };
 
 export default async function DeliveriesPage({ params }: { params: Promise<{ society: string }> }) {
   const { society } = await params;
-  const { deliveries, timeZone } = await ask(listDeliveries, society);
+  const { deliveries, timeZone, readsSeason } = await ask(listDeliveries, society);
   const open = deliveries.find(({ state }) => state === 'open');
   return (
     <>
@@ -28,6 +28,11 @@ export default async function DeliveriesPage({ params }: { params: Promise<{ soc
         <Link className="button" href={`/${society}/money`}>
           Your account
         </Link>
+        {readsSeason ? (
+          <Link className="button" href={`/${society}/deliveries/season`}>
+            After the season
+          </Link>
+        ) : null}
         <Link className="button" href={`/${society}/measures`}>
           Measures
         </Link>

@@ -73,6 +73,15 @@ export default async function MePage({ params }: { params: Promise<{ society: st
             </form>
           </div>
         </Sheet>
+        <Sheet title="What is on record of you">
+          <p>
+            Your own beds, plantings with their notes, works, sheets, troubles, bookings, shares and account, as one
+            archive (.zip) of open files. It is as private as your notes are: keep it to yourself.
+          </p>
+          <a className="button" href={`/api/export/${society}/own`} download>
+            Take out my own
+          </a>
+        </Sheet>
       </div>
     </>
   );

@@ -2,11 +2,13 @@ import type { Metadata } from 'next';
 import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
 import { PageHead } from '@/app/_ui/sheet';
+import { canRunSociety } from '@/lib/domain/policy/standing';
 import { listMembers } from '@/lib/usecases/members/list-members';
+import { readStanding } from '@/lib/usecases/members/read-standing';
 
 export const metadata: Metadata = { title: 'Office' };
 
-const rooms = [
+const rooms: readonly { path: string; name: string; says: string; forSecretary?: boolean }[] = [
   { path: 'deliveries', name: 'Deliveries', says: 'Plan a load, type in paper bookings, share out, tick off, settle.' },
   {
     path: 'need',
@@ -49,6 +51,11 @@ const rooms = [
     name: 'Troubles found',
     says: 'Clubroot, white rot and the rest: where, how sure, how long their hosts stay away.',
   },
+  {
+    path: '../deliveries/season',
+    name: 'After the season',
+    says: 'Loads, credits and money by delivery and by holding, for the annual meeting; print and CSV.',
+  },
   { path: 'crops', name: 'Crops', says: 'Add what the catalogue lacks.' },
   { path: 'settings', name: 'The society’s rules', says: 'Breaks, interval, dressing, barrow: each with its source.' },
   {
@@ -57,11 +64,18 @@ const rooms = [
     says: 'How each crop group’s ground is made ready: digging, manure, meal, lime and when.',
   },
   { path: 'book', name: 'The book of changes', says: 'Who did what, for whom, and when.' },
+  {
+    path: 'export',
+    name: 'Take everything out',
+    says: 'All that the society has on record, as one archive of open files.',
+    forSecretary: true,
+  },
 ];
 
 export default async function OfficePage({ params }: { params: Promise<{ society: string }> }) {
   const { society } = await params;
-  const members = await ask(listMembers, society);
+  const [members, standing] = await Promise.all([ask(listMembers, society), ask(readStanding, society)]);
+  const mine = rooms.filter(({ forSecretary }) => !forSecretary || canRunSociety(standing));
   const here = members.filter(({ isHere }) => isHere);
   return (
     <>
@@ -70,7 +84,7 @@ export default async function OfficePage({ params }: { params: Promise<{ society
         lead={`${here.length} members; ${here.filter(({ hasAccount }) => !hasAccount).length} of them have no account, and ${here.filter(({ email }) => !email).length} cannot be mailed.`}
       />
       <ol className="due wide">
-        {rooms.map(({ path, name, says }) => (
+        {mine.map(({ path, name, says }) => (
           <li key={path} style={{ gridTemplateColumns: '1fr auto' }}>
             <div>
               <p>
