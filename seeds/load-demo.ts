@@ -13,12 +13,13 @@ import { recordTrouble } from '@/lib/usecases/ground/keep-troubles';
 import { recordPlanting } from '@/lib/usecases/ground/keep-plantings';
 import { readGround } from '@/lib/usecases/ground/read-ground';
 import type { Caller } from '@/lib/usecases/operation';
-import type { Outcome } from '@/lib/usecases/refusal';
 import { makeSheet } from '@/lib/usecases/sheets/make-sheet';
 import { previewSheet } from '@/lib/usecases/sheets/preview-sheet';
 import { readSheet } from '@/lib/usecases/sheets/read-sheet';
 import { tickTrench } from '@/lib/usecases/sheets/tick-trench';
 import { type Chance, chanceOf } from './chance';
+import { planStraw } from './demo/straw';
+import { done } from './demo/done';
 import { loadPastDelivery } from './demo/deliveries';
 import { demoPaths, makeGround, makeManurings, makePlantings } from './demo/ground';
 import { households, unmeasured } from './demo/people';
@@ -198,6 +199,7 @@ async function bookNext(
       price: '180',
     }),
   );
+  await planStraw(secretary, deliveryId);
   await done(openDelivery.run(secretary, { writeId: randomUUID(), deliveryId }));
   const booking = claimants
     .filter(({ onPaper }) => !onPaper)
@@ -272,12 +274,6 @@ async function findTroubles(scope: Scope, year: number, [corner = '', whole = ''
 async function callerOf(slug: string, memberId: string): Promise<Caller> {
   const { account } = await db().member.findUniqueOrThrow({ where: { id: memberId }, include: { account: true } });
   return { accountId: account?.id ?? '', sessionVersion: account?.sessionVersion ?? 0, slug };
-}
-
-async function done<T>(outcome: Promise<Outcome<T>>): Promise<T> {
-  const result = await outcome;
-  if (!result.ok) throw new Error(`the demo was refused: ${JSON.stringify(result.refusals)}`);
-  return result.value;
 }
 
 // One of the members grows on a second, small site too.

@@ -3,6 +3,7 @@ import type { Delivery, Prisma } from '@/generated/prisma/client';
 import type { CalendarDate } from '@/lib/domain/calendar/calendar-date';
 import { type DeliveryState, effectiveState } from '@/lib/domain/delivery/steps';
 import type { AmountUnit } from '@/lib/domain/quantity/load';
+import type { LoadUnit } from '@/lib/domain/quantity/load-mass';
 import { fromDbDay, toDbDay } from './day';
 import type { Db, Tx } from './db';
 import type { Scope } from './scope';
@@ -16,10 +17,16 @@ export type DeliveryRecord = {
   readonly materialKey: string;
   readonly ageMonths: number | null;
   readonly supplier: string | null;
+  /** Deliveries that come with one lorry share it; each is its own heap. */
+  readonly togetherId: string | null;
+  readonly loadUnit: LoadUnit;
+  readonly baleMassG: number | null;
   readonly amount: { readonly thousandths: number; readonly unit: AmountUnit };
   readonly densityGPerL: number;
   readonly barrowLitres: number;
   readonly rateGPerM2: number;
+  readonly intervalYears: number;
+  readonly cultivableSharePercent: number;
   readonly expectedLoads: number;
   readonly capLoads: number | null;
   readonly dropPoint: string | null;
@@ -30,6 +37,8 @@ export type DeliveryRecord = {
   readonly gateNote: string | null;
   readonly unloadersWanted: number;
   readonly priceMinor: number;
+  /** What is given beside money, or in its place. */
+  readonly thanks: string | null;
   readonly lot: { readonly commitment: string; readonly bytesHex: string | null } | null;
   readonly heapLoads: number | null;
   readonly sharedLoads: number;
@@ -54,6 +63,7 @@ function toDelivery(row: Delivery, now: Date): DeliveryRecord {
   } = row;
   return {
     ...rest,
+    loadUnit: row.loadUnit as LoadUnit,
     state: effectiveState(state, row.closesAt.getTime(), now.getTime()),
     amount: { thousandths: Number(amountThousandths), unit: amountUnit as AmountUnit },
     arrivesOn: fromDbDay(arrivesOn),
@@ -96,7 +106,7 @@ export async function lockDelivery(
 
 export type DeliveryFacts = Omit<
   DeliveryRecord,
-  'id' | 'state' | 'lot' | 'heapLoads' | 'sharedLoads' | 'collectedLoads' | 'held'
+  'id' | 'togetherId' | 'state' | 'lot' | 'heapLoads' | 'sharedLoads' | 'collectedLoads' | 'held'
 >;
 
 function toRow({ amount, arrivesOn, collectByOn, ...facts }: DeliveryFacts) {

@@ -12,6 +12,7 @@ import { byFrame } from '@/lib/domain/ground/by-frame';
 import { siteNeed } from '@/lib/domain/need/site-need';
 import { canSeeDelivery } from '@/lib/domain/policy/delivery';
 import { canReadCommitteePapers } from '@/lib/domain/policy/standing';
+import { loadMassG } from '@/lib/domain/quantity/load-mass';
 import { recipesOf } from '@/lib/domain/recipe/recipe-of';
 import { query, type ReadContext } from '../operation';
 import { siteAsked } from '../site/site-asked';
@@ -83,7 +84,7 @@ export const readSiteNeed = query({
       sites: sites.map(({ id, name }) => ({ id, name })),
       toLet: plots.length - plotIds.length,
       dressing,
-      barrowLoadG: dressing.barrowLitres * dressing.densityGPerL,
+      barrowLoadG: loadMassG(dressing),
       materials: materials.filter(({ feedsTurns }) => feedsTurns).map(({ key, name }) => ({ key, name })),
       holdings: (years.find((year) => year.season === season)?.holdings ?? []).map(
         ({ strewing: _, ...holding }) => holding,
@@ -117,7 +118,7 @@ async function deliveriesFor({ db, scope, now }: ReadContext, siteId: string, se
     loads: heapLoads ?? expectedLoads,
     askedLoads: booked.get(id) ?? 0,
     collectedLoads: one.collectedLoads,
-    loadG: one.barrowLitres * one.densityGPerL,
+    loadG: loadMassG(one),
     feedsTurns: materialOf(materialKey)?.feedsTurns ?? false,
   }));
 }

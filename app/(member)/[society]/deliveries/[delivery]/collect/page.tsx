@@ -5,7 +5,8 @@ import { ask } from '@/app/_server/caller';
 import { TextField } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
 import { Caution, Empty, PageHead, Reason, Sheet } from '@/app/_ui/sheet';
-import { formatMass } from '@/lib/domain/quantity/load';
+import { loadsWords, unitWord } from '@/app/_ui/delivery-words';
+import { LoadCaution } from '@/app/_ui/load-caution';
 import { readDelivery } from '@/lib/usecases/deliveries/read-deliveries';
 import { readCollecting } from '@/lib/usecases/deliveries/read-collecting';
 import { giveUpAction, tickAction, undoAction } from '../../actions';
@@ -26,7 +27,10 @@ export default async function CollectPage({ params, searchParams }: Props) {
   const bound = (bookingId: string) => [null, society, deliveryId, bookingId] as const;
   return (
     <>
-      <PageHead title="At the heap" lead={`${delivery.name}: ${left} of ${delivery.heapLoads ?? 0} loads left.`}>
+      <PageHead
+        title="At the heap"
+        lead={`${delivery.name}: ${left} of ${loadsWords(delivery.heapLoads ?? 0, delivery.loadUnit)} left.`}
+      >
         <Link className="button" href={`/${society}/deliveries/${deliveryId}`}>
           Back
         </Link>
@@ -55,7 +59,7 @@ export default async function CollectPage({ params, searchParams }: Props) {
                 {collected < share ? (
                   <Form action={tickAction.bind(...bound(bookingId))} writeId={randomUUID()} className="form">
                     <button type="submit" name="loads" value="1" className="button first big">
-                      One more load
+                      One more {unitWord(delivery.loadUnit)}
                     </button>
                   </Form>
                 ) : (
@@ -80,7 +84,7 @@ export default async function CollectPage({ params, searchParams }: Props) {
                     >
                       <TextField
                         name="loads"
-                        label="Loads"
+                        label={delivery.loadUnit === 'bale' ? 'Bales' : 'Loads'}
                         value={String(share - collected)}
                         inputMode="numeric"
                         className="short-field"
@@ -103,8 +107,7 @@ export default async function CollectPage({ params, searchParams }: Props) {
             ))
           : null}
         <Caution>
-          A load weighs about {formatMass(delivery.barrowLitres * delivery.densityGPerL)}. Bend your knees, push rather
-          than pull, take half-loads where it strains; gloves on, dust downwind, and wash your hands.
+          <LoadCaution load={delivery} />
         </Caution>
       </div>
     </>

@@ -1,9 +1,35 @@
 import { SelectField, TextField } from '@/app/_ui/field';
+import { bales } from '@/lib/domain/catalogue/bales';
 import { materials } from '@/lib/domain/catalogue/materials';
 import type { listDeliveries } from '@/lib/usecases/deliveries/read-deliveries';
 
 type DeliveryRecord = Awaited<ReturnType<typeof listDeliveries.run>>['deliveries'][number];
 type Given = Partial<Omit<DeliveryRecord, 'closesAt'>> & { closesAt: string };
+
+// A load is a bale or a barrow: these two are asked only of bales, and are passed over otherwise.
+function BaleFields({ given: { baleMassG } }: { given: Given }) {
+  const kind = bales.find(({ massG }) => massG === baleMassG);
+  return (
+    <div className="row">
+      <SelectField
+        name="bale"
+        label="By the bale, its kind"
+        empty="none of these"
+        value={kind?.key ?? ''}
+        choices={bales.map(({ key, name, massG }) => ({ value: key, label: `${name}: ${massG / 1000} kg` }))}
+      />
+      <TextField
+        name="baleKg"
+        label="or one weighs"
+        value={baleMassG == null || kind ? '' : String(baleMassG / 1000)}
+        inputMode="numeric"
+        suffix="kg"
+        hint="Ask whoever sells them; a small bale of two strings weighs 12 to 14 kg."
+        className="short-field"
+      />
+    </div>
+  );
+}
 
 /** The fields of a delivery. Densities differ by a factor of two between sources: the range stands beside the field. */
 export function FactsFields({ given, members }: { given: Given; members: readonly { id: string; name: string }[] }) {
@@ -38,6 +64,7 @@ export function FactsFields({ given, members }: { given: Given; members: readonl
             { value: 'm3', label: 'cubic metres' },
             { value: 'tonnes', label: 'tonnes' },
             { value: 'loads', label: 'barrow-loads' },
+            { value: 'bales', label: 'bales of straw' },
           ]}
           className="short-field"
         />
@@ -51,6 +78,7 @@ export function FactsFields({ given, members }: { given: Given; members: readonl
         hint={`Published, in grams a litre: ${range}. Weigh a bucket of it where you can.`}
         className="short-field"
       />
+      <BaleFields given={given} />
       <div className="row">
         <TextField name="arrivesOn" type="date" label="Comes on" value={given.arrivesOn ?? ''} />
         <TextField name="collectByOn" type="date" label="Collect by" value={given.collectByOn ?? ''} />
@@ -76,7 +104,7 @@ export function FactsFields({ given, members }: { given: Given; members: readonl
         label="Limit for one holding"
         value={given.capLoads == null ? '' : String(given.capLoads)}
         inputMode="numeric"
-        suffix="loads"
+        suffix="loads or bales"
         hint="empty: none"
         className="short-field"
       />
@@ -108,6 +136,12 @@ export function FactsFields({ given, members }: { given: Given; members: readonl
         inputMode="decimal"
         suffix="£"
         className="short-field"
+      />
+      <TextField
+        name="thanks"
+        label="In thanks"
+        value={given.thanks ?? ''}
+        hint="what is given beside money, or in its place: two sacks of potatoes, a morning’s work"
       />
     </>
   );

@@ -4,22 +4,46 @@ import { ask } from '@/app/_server/caller';
 import { Form } from '@/app/_ui/form';
 import { PageHead, Sheet } from '@/app/_ui/sheet';
 import { listMembers } from '@/lib/usecases/members/list-members';
+import { readGateList } from '@/lib/usecases/deliveries/read-deliveries';
+import { readSettings } from '@/lib/usecases/settings/settings';
 import { FactsFields } from '../_parts/facts-fields';
+import { wallTime } from '../_parts/wall-time';
 import { planAction } from '../actions';
 
 export const metadata: Metadata = { title: 'Plan a delivery' };
 
-export default async function NewDeliveryPage({ params }: { params: Promise<{ society: string }> }) {
+type Props = { params: Promise<{ society: string }>; searchParams: Promise<{ with?: string }> };
+
+export default async function NewDeliveryPage({ params, searchParams }: Props) {
   const { society } = await params;
-  const members = (await ask(listMembers, society)).filter(({ isHere }) => isHere);
+  const { with: withId } = await searchParams;
+  const [everybody, { values }] = await Promise.all([ask(listMembers, society), ask(readSettings, society)]);
+  const members = everybody.filter(({ isHere }) => isHere);
+  const first = withId ? await ask(readGateList, society, { deliveryId: withId }) : null;
+  const given = first ? sameLorry(first) : { closesAt: '', capLoads: values.capLoads || null };
   return (
     <>
-      <PageHead title="Plan a delivery" lead="Nobody sees it before you open it for booking." />
+      <PageHead
+        title={first ? `What comes with ${first.delivery.name}` : 'Plan a delivery'}
+        lead={
+          first
+            ? 'Another heap on the same lorry: booked, shared out and settled by itself. Nobody sees it before you open it.'
+            : 'Nobody sees it before you open it for booking.'
+        }
+      />
       <Sheet title="The load">
         <Form action={planAction.bind(null, society)} writeId={randomUUID()} submit="Plan it">
-          <FactsFields given={{ closesAt: '' }} members={members} />
+          {first ? <input type="hidden" name="withId" value={first.delivery.id} /> : null}
+          <FactsFields given={given} members={members} />
         </Form>
       </Sheet>
     </>
   );
+}
+
+// The lorry's own facts are the same; the material, its amount and its price are asked afresh.
+function sameLorry({ delivery, timeZone }: Awaited<ReturnType<typeof readGateList.run>>) {
+  const { arrivesOn, collectByOn, supplier, dropPoint, keyHolderId, gateNote, closesAt } = delivery;
+  const lorry = { arrivesOn, collectByOn, supplier, dropPoint, keyHolderId, gateNote };
+  return { ...lorry, closesAt: wallTime(closesAt, timeZone) };
 }
