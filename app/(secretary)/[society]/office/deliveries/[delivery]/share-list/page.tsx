@@ -1,6 +1,6 @@
 import type { Metadata } from 'next';
 import { ask } from '@/app/_server/caller';
-import { dayWords, loadsWords, unitWord } from '@/app/_ui/delivery-words';
+import { dayWords, loadsWords, reasonWords, unitWord } from '@/app/_ui/delivery-words';
 import { plotNumbers } from '@/app/_ui/plot-numbers';
 import { readGateList } from '@/lib/usecases/deliveries/read-deliveries';
 import { PaperSheet } from '../../_parts/paper-sheet';
