@@ -17,7 +17,7 @@ export type RuleChange = {
 };
 
 /** Days for which a change is told after it was made, and after it came into force. */
-export const toldForDays = 28;
+const toldForDays = 28;
 
 /**
  * The changes of a society's rules that its members should still be told of.
