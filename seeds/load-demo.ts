@@ -18,6 +18,7 @@ import { previewSheet } from '@/lib/usecases/sheets/preview-sheet';
 import { readSheet } from '@/lib/usecases/sheets/read-sheet';
 import { tickTrench } from '@/lib/usecases/sheets/tick-trench';
 import { type Chance, chanceOf } from './chance';
+import { planStraw } from './demo/straw';
 import { loadPastDelivery } from './demo/deliveries';
 import { done } from './demo/done';
 import { makeGround, makeManurings, makePlantings } from './demo/ground';
@@ -214,6 +215,7 @@ async function bookNext(
       price: '180',
     }),
   );
+  await planStraw(secretary, deliveryId);
   await done(openDelivery.run(secretary, { writeId: randomUUID(), deliveryId }));
   const booking = claimants
     .filter(({ onPaper }) => !onPaper)

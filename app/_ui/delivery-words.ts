@@ -1,4 +1,5 @@
 import type { DeliveryState } from '@/lib/domain/delivery/steps';
+import type { LoadUnit } from '@/lib/domain/quantity/load-mass';
 import { loadMillionths } from '@/lib/domain/sharing/claim';
 import type { ShareReason } from '@/lib/domain/sharing/share-out';
 
@@ -18,9 +19,14 @@ export function stateWords(state: DeliveryState): string {
   return states[state];
 }
 
-/** Loads with the right word. */
-export function loadsWords(loads: number): string {
-  return `${loads} ${loads === 1 ? 'load' : 'loads'}`;
+/** Loads with the right word: bales where a load is a bale. */
+export function loadsWords(loads: number, unit: LoadUnit): string {
+  return `${loads} ${loads === 1 ? unitWord(unit) : `${unitWord(unit)}s`}`;
+}
+
+/** What one load is called. */
+export function unitWord(unit: LoadUnit): 'bale' | 'load' {
+  return unit === 'bale' ? 'bale' : 'load';
 }
 
 /** A credit in loads, with its sign, to hundredths. */

@@ -24,7 +24,7 @@ test.each([
 ] as const)('%s is called', (account, name, words) => expect(accountWords(account, name)).toBe(words));
 
 describe('a share of a price', () => {
-  const share = { priceMinor: 10_000, loads: 5, allLoads: 70, minor: 714 };
+  const share = { priceMinor: 10_000, loads: 5, allLoads: 70, loadUnit: 'barrow' as const, minor: 714 };
   const parts = { wholeMinor: 714, over: 20, overOf: 70, odd: 3 };
   test('to the penny, and who had an odd one', () => {
     expect(shareWords({ ...share, reason: { code: 'odd-penny-spared', ...parts } })).toBe(

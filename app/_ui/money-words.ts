@@ -4,6 +4,7 @@ import { societyAccount, suppliersAccount } from '@/lib/domain/ledger/own-accoun
 import { formatPounds } from '@/lib/domain/ledger/pounds';
 import type { PriceReason } from '@/lib/domain/ledger/split-price';
 import { loadsWords } from './delivery-words';
+import type { LoadUnit } from '@/lib/domain/quantity/load-mass';
 
 /** What stands on one's own account, in words. */
 export function balanceWords(minor: number): string {
@@ -39,14 +40,15 @@ export type ShareOfPrice = {
   readonly priceMinor: number;
   readonly loads: number;
   readonly allLoads: number;
+  readonly loadUnit: LoadUnit;
   readonly minor: number;
   readonly reason: PriceReason;
 };
 
 /** Why a part of a price is what it is: the sum, and how the odd pennies fell. */
-export function shareWords({ priceMinor, loads, allLoads, minor, reason }: ShareOfPrice): string {
+export function shareWords({ priceMinor, loads, allLoads, loadUnit, minor, reason }: ShareOfPrice): string {
   if (reason.code === 'nothing-taken') return 'No load was taken, so nothing is paid.';
-  const sum = `${formatPounds(priceMinor)} × ${loads} of ${loadsWords(allLoads)}`;
+  const sum = `${formatPounds(priceMinor)} × ${loads} of ${loadsWords(allLoads, loadUnit)}`;
   if (reason.code === 'exact') return `${sum} is ${formatPounds(minor)} exactly.`;
   const { wholeMinor, over, overOf, odd } = reason;
   const part = `${sum} is ${formatPounds(wholeMinor)} and ${over}/${overOf} of a penny.`;

@@ -1,6 +1,10 @@
+import { cropGroupName } from '@/lib/domain/catalogue/crop-groups';
+import type { StrawReason } from '@/lib/domain/need/straw-need';
+import { formatRate } from '@/lib/domain/quantity/area-rate';
 import { formatArea } from '@/lib/domain/quantity/area';
 import type { Units } from '@/lib/domain/quantity/length';
 import { formatMass } from '@/lib/domain/quantity/load';
+import type { LoadUnit } from '@/lib/domain/quantity/load-mass';
 import type { Turn, TurnReason } from '@/lib/domain/rotation/turn';
 import { Table } from './table';
 
@@ -11,10 +15,13 @@ type Line = {
   readonly plotNumber: string;
   readonly areaCm2: number;
   readonly turn: Turn;
+  readonly straw: readonly StrawReason[];
   readonly massG: number;
 };
 type Need = {
   readonly season: number;
+  readonly serves: 'manure' | 'straw' | 'nothing';
+  readonly loadUnit: LoadUnit;
   readonly loads: number;
   readonly barrowLoadG: number;
   readonly rateGPerM2: number;
@@ -23,6 +30,11 @@ type Need = {
 
 /** How a need was worked out, ground by ground, down to the rounding. */
 export function NeedReason({ need, units }: { need: Need; units: Units }) {
+  const isStraw = need.serves === 'straw';
+  if (need.serves === 'nothing')
+    return (
+      <p className="small">This material is neither a dressing for a turn nor straw: what you ask for is a want.</p>
+    );
   const total = need.lines.reduce((sum, { massG }) => sum + massG, 0);
   return (
     <>
@@ -33,18 +45,38 @@ export function NeedReason({ need, units }: { need: Need; units: Units }) {
           key: line.id,
           cells: [
             line.kind === 'bed' ? `${line.plotNumber}, bed ${line.label}` : `plot ${line.plotNumber}`,
-            <TurnWords key="why" turn={line.turn} units={units} />,
+            isStraw ? (
+              <StrawWords key="why" line={line} units={units} />
+            ) : (
+              <TurnWords key="why" turn={line.turn} units={units} />
+            ),
             line.massG ? formatMass(line.massG) : '–',
           ],
         }))}
-        foot={['together', `for ${need.season}, at ${need.rateGPerM2 / 1000} kg/m²`, formatMass(total)]}
+        foot={[
+          'together',
+          isStraw ? `for ${need.season}, by the recipes` : `for ${need.season}, at ${need.rateGPerM2 / 1000} kg/m²`,
+          formatMass(total),
+        ]}
       />
       <p className="small">
-        {formatMass(total)} ÷ {formatMass(need.barrowLoadG)} a barrow-load, rounded up once:{' '}
-        <strong>{need.loads}</strong>.
+        {formatMass(total)} ÷ {formatMass(need.barrowLoadG)} a {need.loadUnit === 'bale' ? 'bale' : 'barrow-load'},
+        rounded up once: <strong>{need.loads}</strong>.
       </p>
     </>
   );
+}
+
+function StrawWords({ line: { kind, straw }, units }: { line: Line; units: Units }) {
+  if (straw.length === 0)
+    return kind === 'plot' ? 'no beds drawn, so nothing is planned' : 'nothing is planned there that wants straw';
+  return straw.map((one, at) => (
+    <span key={`${one.cropGroup} ${at}`} style={{ display: 'block' }}>
+      {formatArea(one.areaCm2, units)} of {cropGroupName(one.cropGroup).toLowerCase()} at{' '}
+      {formatRate(one.rateGPerM2, units)}
+      {one.strewnCm2 ? `, less ${formatArea(one.strewnCm2, units)} strewn already` : ''}
+    </span>
+  ));
 }
 
 /** A turn's reasons, each with its area. */

@@ -69,7 +69,7 @@ function owedWords(minor: number): string {
 }
 
 function WhatFor({ line: { kind, words, share, minor, reversedBy }, plain }: { line: Line; plain: boolean }) {
-  const what = share ? `${loadsWords(share.loads)} of “${words}”` : words;
+  const what = share ? `${loadsWords(share.loads, share.loadUnit)} of “${words}”` : words;
   return (
     <>
       {kind === 'correction' ? `taken back: ${words}` : what}

@@ -3,6 +3,7 @@ import type { Delivery, Prisma } from '@/generated/prisma/client';
 import type { CalendarDate } from '@/lib/domain/calendar/calendar-date';
 import { type DeliveryState, effectiveState } from '@/lib/domain/delivery/steps';
 import type { AmountUnit } from '@/lib/domain/quantity/load';
+import type { LoadUnit } from '@/lib/domain/quantity/load-mass';
 import { fromDbDay, toDbDay } from './day';
 import type { Db, Tx } from './db';
 import type { Scope } from './scope';
@@ -17,10 +18,16 @@ export type DeliveryRecord = {
   readonly ageMonths: number | null;
   readonly supplier: string | null;
   readonly supplierId: string | null;
+  /** Deliveries that come with one lorry share it; each is its own heap. */
+  readonly togetherId: string | null;
+  readonly loadUnit: LoadUnit;
+  readonly baleMassG: number | null;
   readonly amount: { readonly thousandths: number; readonly unit: AmountUnit };
   readonly densityGPerL: number;
   readonly barrowLitres: number;
   readonly rateGPerM2: number;
+  readonly intervalYears: number;
+  readonly cultivableSharePercent: number;
   readonly expectedLoads: number;
   readonly capLoads: number | null;
   /** In words; and the drop point of the site where it is tipped, if one is named. */
@@ -59,6 +66,7 @@ function toDelivery(row: Delivery, now: Date): DeliveryRecord {
   } = row;
   return {
     ...rest,
+    loadUnit: row.loadUnit as LoadUnit,
     state: effectiveState(state, row.closesAt.getTime(), now.getTime()),
     amount: { thousandths: Number(amountThousandths), unit: amountUnit as AmountUnit },
     arrivesOn: fromDbDay(arrivesOn),
@@ -101,7 +109,7 @@ export async function lockDelivery(
 
 export type DeliveryFacts = Omit<
   DeliveryRecord,
-  'id' | 'state' | 'lot' | 'heapLoads' | 'sharedLoads' | 'collectedLoads' | 'held'
+  'id' | 'togetherId' | 'state' | 'lot' | 'heapLoads' | 'sharedLoads' | 'collectedLoads' | 'held'
 >;
 
 function toRow({ amount, arrivesOn, collectByOn, ...facts }: DeliveryFacts) {
@@ -210,6 +218,12 @@ export async function shareOutRecordOf(db: Db, scope: Scope, id: string): Promis
     select: { shareOutRecord: true },
   });
   return row?.shareOutRecord ?? null;
+}
+
+/** What a load of a delivery is. */
+export async function loadUnitOf(db: Db, scope: Scope, id: string): Promise<LoadUnit> {
+  const row = await db.delivery.findFirst({ where: { id, societyId: scope.societyId }, select: { loadUnit: true } });
+  return (row?.loadUnit ?? 'barrow') as LoadUnit;
 }
 
 /** Another delivery of the same material that is tipped or being collected and not settled, if any. */

@@ -1,10 +1,13 @@
 import type { Metadata } from 'next';
+import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
 import { dayWords, loadsWords, whenWords } from '@/app/_ui/delivery-words';
 import { DueList, type DueItem } from '@/app/_ui/due-list';
 import { NeedReason } from '@/app/_ui/need-reason';
 import { Empty, PageHead, Reason, Sheet } from '@/app/_ui/sheet';
 import { daysBetween } from '@/lib/domain/calendar/calendar-date';
+import { settingValueWords } from '@/lib/domain/catalogue/setting-value-words';
+import { deliveryRules, settings } from '@/lib/domain/catalogue/settings';
 import { readWeek, type Due } from '@/lib/usecases/ground/read-week';
 import { residueItem } from './_parts/residue-due';
 import { sheetItem } from './_parts/sheet-due';
@@ -13,7 +16,7 @@ export const metadata: Metadata = { title: 'This week' };
 
 export default async function WeekPage({ params }: { params: Promise<{ society: string }> }) {
   const { society } = await params;
-  const { due, lately, today, timeZone, units, holds } = await ask(readWeek, society);
+  const { due, rules, lately, today, timeZone, units, holds } = await ask(readWeek, society);
   const items = due.map((one) => toItem(one, society, today, timeZone, units));
   const counted = [
     'Nothing wants',
@@ -37,6 +40,22 @@ export default async function WeekPage({ params }: { params: Promise<{ society: 
           </Empty>
         )}
       </div>
+      {rules.length ? (
+        <Sheet title="The committee changed a rule" wide>
+          <ul>
+            {rules.map(({ key, before, after, from }) => (
+              <li key={`${key} ${from}`}>
+                {settings[key].name}: from {settingValueWords(key, before)} to{' '}
+                <strong>{settingValueWords(key, after)}</strong>, from {dayWords(from)}
+                {deliveryRules.includes(key) ? ', for deliveries planned from then on' : ''}.
+              </li>
+            ))}
+          </ul>
+          <p className="small">
+            <Link href={`/${society}/office/settings`}>All the rules</Link>
+          </p>
+        </Sheet>
+      ) : null}
       {lately.length ? (
         <Sheet title="Lately on your ground" wide>
           <ul>
@@ -69,10 +88,11 @@ function toItem(
       what:
         due.asked === null
           ? `Say how much you want of “${due.name}”`
-          : `You ask for ${loadsWords(due.asked)} of “${due.name}”`,
+          : `You ask for ${loadsWords(due.asked, due.need.loadUnit)} of “${due.name}”`,
       why: (
         <>
-          Your ground needs {loadsWords(due.need.loads)}; booking closes {whenWords(due.closesAt, timeZone)}.
+          Your ground needs {loadsWords(due.need.loads, due.need.loadUnit)}; booking closes{' '}
+          {whenWords(due.closesAt, timeZone)}.
           <Reason ask={`Why ${due.need.loads}?`}>
             <NeedReason need={due.need} units={units} />
           </Reason>
@@ -80,7 +100,12 @@ function toItem(
       ),
       action: {
         href: `${at}/deliveries/${due.deliveryId}`,
-        label: due.asked === null ? (due.need.loads ? `Book ${loadsWords(due.need.loads)}` : 'Book') : 'Change it',
+        label:
+          due.asked === null
+            ? due.need.loads
+              ? `Book ${loadsWords(due.need.loads, due.need.loadUnit)}`
+              : 'Book'
+            : 'Change it',
       },
     };
   if (due.code === 'collect') {
@@ -89,7 +114,7 @@ function toItem(
       key: `collect ${due.deliveryId}`,
       when: left < 0 ? `${-left} days late` : `by ${dayWords(due.by).slice(0, -5)}`,
       late: left < 0,
-      what: `Collect ${loadsWords(due.loads)} of “${due.name}”`,
+      what: `Collect ${loadsWords(due.loads, due.loadUnit)} of “${due.name}”`,
       why: `${due.share} is your share.`,
       action: { href: `${at}/deliveries/${due.deliveryId}/collect`, label: 'At the heap' },
     };

@@ -26,6 +26,14 @@ export const deliveriesWords: Words<DeliveriesRefusal> = {
     'One of these beds is no longer on your ground. Open the page afresh and choose among those of today.',
   'material-unknown': () => 'Choose a material from the list.',
   'density-out-of-range': ({ least, most }) => `Give a density from ${least} to ${most} grams a litre.`,
+  'bales-of-straw': () => 'Only straw comes by the bale. Choose straw, or another unit.',
+  'whole-bales': () => 'Give whole bales.',
+  'bale-weighs': () => 'Choose the kind of bale, or give what one weighs in kilograms.',
+  'comes-in-bales': () => 'It comes by the bale, so what a litre of it weighs is not asked.',
+  'together-not-now': ({ name, state = '' }) =>
+    `“${name}” comes with it and is ${states[state] ?? state}, so this cannot be done for all of them. Nothing was changed.`,
+  'comes-another-day': ({ name, day }) =>
+    `“${name}” comes on the same lorry, on ${day}. Keep that day here, and put them off together.`,
   'days-out-of-order': () => 'Collecting must end on the day it arrives or later.',
   'closing-in-the-past': () => 'That closing time has passed already. Give a later one.',
   'closing-time-skipped': ({ at }) =>

@@ -9,6 +9,7 @@ const settingRows = {
   manuringIntervalYears: { kind: 'whole', value: 3, least: 1, most: 10, unit: 'years', name: 'Manuring interval', says: 'Ground is due its turn so many seasons after it was last manured.', source: 'common-practice' },
   manureRateGPerM2: { kind: 'whole', value: 5000, least: 500, most: 20_000, unit: 'g/m²', name: 'Dressing', says: 'How much rotted manure due ground justifies.', source: 'thrive' },
   barrowLitres: { kind: 'whole', value: 85, least: 20, most: 300, unit: 'L', name: 'A barrow-load', says: 'What the society’s barrow holds.', source: 'common-practice' },
+  capLoads: { kind: 'whole', value: 0, least: 0, most: 999, unit: 'loads', name: 'Usual limit for one holding', says: 'The most that one holding may ask of a delivery; 0 for no limit. Each delivery may set its own.', source: 'common-practice' },
   cultivableSharePercent: { kind: 'whole', value: 75, least: 10, most: 100, unit: '%', name: 'Cultivable share', says: 'What is dug of a plot that has no beds drawn yet.', source: 'common-practice' },
   edgeWidthCm: { kind: 'whole', value: 30, least: 0, most: 100, unit: 'cm', name: 'Edge, width', says: 'An overlap narrower than this counts as kept: beds wander when they are dug.', source: 'common-practice' },
   edgeSharePercent: { kind: 'whole', value: 5, least: 0, most: 50, unit: '%', name: 'Edge, share', says: 'So does an overlap of less than this share of the planting.', source: 'common-practice' },
@@ -140,6 +141,15 @@ export function settingInForce(values: SettingValues, key: SettingKey): string |
   if (kind === 'rule') return values.shownRules.includes(name) ? 'shown' : 'off';
   return values[key as keyof typeof settingRows];
 }
+
+/** The rules that a delivery keeps as they stood when it was planned: a change counts from the next one on. */
+export const deliveryRules: readonly SettingKey[] = [
+  'manuringIntervalYears',
+  'manureRateGPerM2',
+  'barrowLitres',
+  'capLoads',
+  'cultivableSharePercent',
+];
 
 /** The settings by what they are about, in the order in which they are shown. */
 export const settingParts: readonly { readonly name: string; readonly keys: readonly SettingKey[] }[] = [

@@ -64,3 +64,8 @@ export function mayTake(step: DeliveryStep, state: DeliveryState): boolean {
 export function effectiveState(state: DeliveryState, closesAtMs: number, nowMs: number): DeliveryState {
   return state === 'open' && nowMs >= closesAtMs ? 'closed' : state;
 }
+
+/** Whether a delivery is still to come to its end: neither settled nor called off. */
+export function isComing(state: DeliveryState): boolean {
+  return state !== 'settled' && state !== 'called_off';
+}

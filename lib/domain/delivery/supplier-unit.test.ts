@@ -20,8 +20,7 @@ describe('a supplier’s unit', () => {
     [trailer, 5, { thousandths: 30_000, unit: 'm3' }],
     [{ unit: 'm3' } as const, 12, { thousandths: 12_000, unit: 'm3' }],
     [{ unit: 'tonnes' } as const, 3, { thousandths: 3000, unit: 'tonnes' }],
-    [bales, 20, { thousandths: 260, unit: 'tonnes' }],
-    [{ unit: 'bales', baleMassG: 300 } as const, 1, { thousandths: 1, unit: 'tonnes' }],
+    [bales, 20, { thousandths: 20_000, unit: 'bales' }],
   ])('%o, %i of them, are written as %o', (one, units, amount) => {
     expect(amountOf(one, units)).toEqual(amount);
   });

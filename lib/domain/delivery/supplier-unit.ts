@@ -29,18 +29,17 @@ export function unitMassG(one: UnitOfSupplier, densityGPerL: number): number {
 }
 
 /**
- * So many of a supplier's units as a delivery's amount is written: trailers by their cubic metres, bales by their weight.
+ * So many of a supplier's units as a delivery's amount is written: trailers by their cubic metres.
  *
  * @param units  whole number ≥ 1
- * @returns      thousandths of the unit, whole; of bales to the nearest kilogram, one at least
+ * @returns      thousandths of the unit, whole
  * @throws RangeError on anything else
- * @source       1 m³ = 1,000 L; 1 t = 1,000 kg
+ * @source       1 m³ = 1,000 L
  * @example      5 trailers of 6,000 L → 30,000 thousandths of a cubic metre
  */
 export function amountOf(one: UnitOfSupplier, units: number): { thousandths: number; unit: AmountUnit } {
   wholeFrom(1, units);
   if (one.unit === 'trailer') return { thousandths: wholeFrom(1, units * wholeFrom(1, one.trailerLitres)), unit: 'm3' };
-  if (one.unit === 'bales')
-    return { thousandths: Math.max(1, Math.round((units * wholeFrom(1, one.baleMassG)) / 1000)), unit: 'tonnes' };
+  if (one.unit === 'bales') wholeFrom(1, one.baleMassG);
   return { thousandths: units * 1000, unit: one.unit };
 }

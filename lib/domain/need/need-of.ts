@@ -1,16 +1,13 @@
 import { wholeFrom } from '../quantity/checked';
+import { loadMassG, type LoadSize } from '../quantity/load-mass';
 
 /** Ground that asks for manure: due in full, or without any record of manuring. */
 export type NeedyGround = { readonly id: string; readonly dueCm2: number; readonly unloggedCm2: number };
 
-/** What turns ground into barrow-loads. */
-export type DressingRate = {
+/** What turns ground into loads. */
+export type DressingRate = LoadSize & {
   /** Dressing [g/m²]. */
   readonly rateGPerM2: number;
-  /** What the society's barrow holds [L]. */
-  readonly barrowLitres: number;
-  /** Bulk density of the material [g/L]. */
-  readonly densityGPerL: number;
   readonly intervalYears: number;
 };
 
@@ -36,10 +33,10 @@ export type Need = {
  * @example        12 m² due at 5,000 g/m², barrow of 85 L at 400 g/L (34 kg) → 60 kg → 2 loads
  */
 export function needOf(grounds: readonly NeedyGround[], rate: DressingRate): Need {
-  const { rateGPerM2, barrowLitres, densityGPerL, intervalYears } = rate;
-  for (const value of [rateGPerM2, barrowLitres, densityGPerL, intervalYears]) wholeFrom(1, value);
+  const { rateGPerM2, intervalYears } = rate;
+  for (const value of [rateGPerM2, intervalYears]) wholeFrom(1, value);
   for (const { dueCm2, unloggedCm2 } of grounds) [dueCm2, unloggedCm2].forEach((area) => wholeFrom(0, area));
-  const barrowLoadG = barrowLitres * densityGPerL;
+  const barrowLoadG = loadMassG(rate);
   // In units of 1/interval cm², so that the assumed share stays a whole number until the end.
   const shares = grounds.reduce(
     (sum, { dueCm2, unloggedCm2 }) => sum + BigInt(dueCm2) * BigInt(intervalYears) + BigInt(unloggedCm2),

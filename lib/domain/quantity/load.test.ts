@@ -6,6 +6,7 @@ describe('loadsIn', () => {
   test.each<[number, AmountUnit, number]>([
     [0, 'm3', 0],
     [2999, 'loads', 2],
+    [2999, 'bales', 2],
     [84, 'm3', 0],
     [85, 'm3', 1],
     [1000, 'm3', 11],
@@ -19,7 +20,7 @@ describe('loadsIn', () => {
   test('the loads fit in the heap, and one more would not', () => {
     const amount = fc.record({
       thousandths: fc.nat(10_000_000),
-      unit: fc.constantFrom<AmountUnit>('loads', 'm3', 'tonnes'),
+      unit: fc.constantFrom<AmountUnit>('loads', 'm3', 'tonnes', 'bales'),
     });
     fc.assert(
       fc.property(
@@ -27,10 +28,8 @@ describe('loadsIn', () => {
         fc.integer({ min: 20, max: 300 }),
         fc.integer({ min: 50, max: 1000 }),
         ({ thousandths, unit }, litres, density) => {
-          const heap = { loads: BigInt(thousandths), m3: BigInt(thousandths), tonnes: BigInt(thousandths) * 1000n }[
-            unit
-          ];
-          const load = { loads: 1000n, m3: BigInt(litres), tonnes: BigInt(litres * density) }[unit];
+          const heap = BigInt(thousandths) * (unit === 'tonnes' ? 1000n : 1n);
+          const load = { loads: 1000n, bales: 1000n, m3: BigInt(litres), tonnes: BigInt(litres * density) }[unit];
           const loads = BigInt(loadsIn({ thousandths, unit }, litres, density));
           expect(loads * load <= heap && (loads + 1n) * load > heap).toBe(true);
         },

@@ -1,7 +1,7 @@
-export type AmountUnit = 'loads' | 'm3' | 'tonnes';
+export type AmountUnit = 'loads' | 'm3' | 'tonnes' | 'bales';
 
 /**
- * Whole barrow-loads in an amount of material, rounded down once: a load that is not there can't be promised.
+ * Whole loads in an amount of material, rounded down once: a load that is not there can't be promised. A bale is a load.
  *
  * @param thousandths   the amount in thousandths of its unit; whole number ≥ 0
  * @param barrowLitres  what a barrow holds; whole number ≥ 1 [L]
@@ -20,7 +20,7 @@ export function loadsIn(
     if (!Number.isSafeInteger(value) || value < 0) throw new RangeError(`whole numbers are wanted: ${value}`);
   if (barrowLitres === 0 || densityGPerL === 0)
     throw new RangeError('a barrow holds something, and material weighs something');
-  if (unit === 'loads') return Math.floor(thousandths / 1000);
+  if (unit === 'loads' || unit === 'bales') return Math.floor(thousandths / 1000);
   // Beyond this the arithmetic would not be exact; it is 9,000 million tonnes.
   if (!Number.isSafeInteger(thousandths * 1000)) throw new RangeError(`no heap is so large: ${thousandths}`);
   if (unit === 'm3') return Math.floor(thousandths / barrowLitres);

@@ -28,8 +28,10 @@ const facts = {
     .regex(/^\d{1,6}([.,]\d{1,3})?$/, amountWords)
     .transform((text) => Math.round(Number(text.replace(',', '.')) * 1000))
     .refine((thousandths) => thousandths > 0, amountWords),
-  amountUnit: z.enum(['loads', 'm3', 'tonnes'], 'Choose loads, cubic metres or tonnes.'),
+  amountUnit: z.enum(['loads', 'm3', 'tonnes', 'bales'], 'Choose loads, cubic metres, tonnes or bales.'),
   densityGPerL: wholeNumber('the density in grams a litre', 1, 3000),
+  bale: optionalLine('the kind of bale', 40),
+  baleKg: optionalWhole('what a bale weighs in kilograms', 1, 900),
   capLoads: optionalWhole('the limit for one holding', 1, 999),
   dropPoint: optionalLine('the drop point', 120),
   dropPointId: optionalRowId,
@@ -39,21 +41,22 @@ const facts = {
   keyHolderId: optionalRowId,
   gateNote: optionalLine('the gate note', 200),
   unloadersWanted: wholeNumber('how many unloaders', 0, 50).default(0),
+  thanks: optionalLine('what is given beside money', 120),
   price: z
     .string({ error: priceWords })
     .trim()
     .regex(/^(\d{1,6}([.,]\d{1,2})?)?$/, priceWords)
     .default('')
     .transform((text) => Math.round(Number(text.replace(',', '.') || 0) * 100)),
-  thanks: optionalLine('what is given in thanks', 120),
 };
 
-export const planDeliveryInput = form({ writeId, ...facts });
+export const planDeliveryInput = form({ writeId, withId: optionalRowId, ...facts });
 export const changeDeliveryInput = form({ writeId, deliveryId: rowId, ...facts });
 export const deliveryInput = form({ writeId, deliveryId: rowId });
 export const callOffInput = form({
   writeId,
   deliveryId: rowId,
+  together: ticked(),
   sure: z.literal('yes', 'Tick the box to confirm.'),
 });
 export const tipAtInput = form({ writeId, deliveryId: rowId, dropPointId: rowId });

@@ -3,11 +3,11 @@ import { bookingOfHolding, saveBooking, withdrawBooking as writeWithdrawn } from
 import type { Db } from '@/lib/data/db';
 import { type DeliveryRecord, lockDelivery, setUnloadOffer } from '@/lib/data/delivery';
 import { type HoldingOnDay, holdingById, holdingsOn } from '@/lib/data/holding';
-import { settingsOn } from '@/lib/data/setting';
 import { canSeeDelivery } from '@/lib/domain/policy/delivery';
 import { canBook, othersOf } from '@/lib/domain/policy/holding';
 import { canEnter, canRunSociety } from '@/lib/domain/policy/standing';
 import { mayTake } from '@/lib/domain/delivery/steps';
+import { countOf } from './count-of';
 import { bookInput, typeInInput, unloadInput, withdrawInput } from '@/lib/schemas/deliveries/delivery';
 import { type HoldingNeed, needsByHolding, seasonServed } from '../ground/holding-need';
 import { mutation, type WriteContext } from '../operation';
@@ -27,17 +27,18 @@ async function openForBooking({ tx, scope, now }: WriteContext, id: string): Pro
   return delivery;
 }
 
-/** What holdings need of a delivery, by the rules it was opened with. */
+/** What holdings need of a delivery, by the rules it was planned with. */
 export async function needsForDelivery(
   { tx, scope, today }: Pick<WriteContext, 'scope' | 'today'> & { tx: Db },
   delivery: DeliveryRecord,
   holdings: readonly HoldingOnDay[],
 ): Promise<ReadonlyMap<string, HoldingNeed>> {
-  const { manuringIntervalYears: intervalYears, cultivableSharePercent } = await settingsOn(tx, scope, today);
-  const { materialKey, rateGPerM2, barrowLitres, densityGPerL } = delivery;
-  const dressing = { materialKey, rateGPerM2, barrowLitres, densityGPerL, intervalYears, cultivableSharePercent };
   const claims = holdings.map(({ id, plots }) => ({ id, plotIds: plots.map((plot) => plot.id) }));
-  return needsByHolding(tx, scope, claims, { season: seasonServed(delivery.arrivesOn), day: today, dressing });
+  return needsByHolding(tx, scope, claims, {
+    season: seasonServed(delivery.arrivesOn),
+    day: today,
+    dressing: delivery,
+  });
 }
 
 /** Book loads for a holding, or change its booking, until booking closes. One claim for each holding. */
@@ -62,7 +63,7 @@ export const bookLoads = mutation({
     await tellOtherHolders(
       context,
       holding,
-      `Your holding asks for ${asked === 1 ? 'one load' : `${asked} loads`} of “${delivery.name}”.`,
+      `Your holding asks for ${countOf(asked, delivery.loadUnit)} of “${delivery.name}”.`,
     );
     return { bookingId, asked };
   },
@@ -77,11 +78,14 @@ function toBooking(holdingId: string, asked: number, need: HoldingNeed, beds: re
   const named = need.lines.filter(({ kind, id }) => kind === 'bed' && beds.includes(id));
   const needReason = {
     season: need.season,
+    serves: need.serves,
+    loadUnit: need.loadUnit,
     barrowLoadG: need.barrowLoadG,
     rateGPerM2: need.rateGPerM2,
-    lines: need.lines.map(({ footprint: _, turn, ...line }) => ({
+    lines: need.lines.map(({ footprint: _, turn, straw, ...line }) => ({
       ...line,
       turn: { ...turn, reasons: [...turn.reasons] },
+      straw: [...straw],
     })),
   };
   return {

@@ -16,6 +16,7 @@ import { settingsOn } from '@/lib/data/setting';
 import { supplierById } from '@/lib/data/supplier';
 import { memberById } from '@/lib/data/member';
 import { formatPounds } from '@/lib/domain/ledger/pounds';
+import type { SettingValues } from '@/lib/domain/catalogue/settings';
 import { canRunSociety } from '@/lib/domain/policy/standing';
 import { loadsIn } from '@/lib/domain/quantity/load';
 import { commitmentOf } from '@/lib/domain/sharing/lot';
@@ -31,17 +32,33 @@ import {
 import { mutation, type WriteContext } from '../operation';
 import { NotFound, refuse } from '../refusal';
 import { tell } from '../tell';
-import { checkDensity } from './check-density';
+import { countOf } from './count-of';
+import { loadTyped } from './load-typed';
 import { takeStep, tellBookers } from './open-delivery';
 import { everyMemberId } from './recipients';
 import { dropPointFor } from './tip-at';
+import { checkSameDay, comeWith, firstOfLorry, loadsComing, namesOf, takeStepTogether } from './together';
 
-type Typed = Omit<z.output<typeof planDeliveryInput>, 'writeId'>;
+type Typed = Omit<z.output<typeof planDeliveryInput>, 'writeId' | 'withId'>;
 
-// The barrow and the dressing are those in force when it is planned, and stay so for this delivery.
-async function factsOf({ tx, scope, today, now }: WriteContext, typed: Typed): Promise<DeliveryFacts> {
-  const { amount: thousandths, amountUnit: unit, price, closesAt: wall, ...rest } = typed;
-  checkDensity(typed.materialKey, typed.densityGPerL, 'densityGPerL');
+// The rules are those in force when it is planned, and stay so for this delivery.
+type Rules = Pick<DeliveryFacts, 'barrowLitres' | 'rateGPerM2' | 'intervalYears' | 'cultivableSharePercent'>;
+
+function rulesOf({ barrowLitres, rateGPerM2, intervalYears, cultivableSharePercent }: Rules): Rules {
+  return { barrowLitres, rateGPerM2, intervalYears, cultivableSharePercent };
+}
+
+function inForce(settings: SettingValues): Rules {
+  const { manureRateGPerM2: rateGPerM2, manuringIntervalYears: intervalYears } = settings;
+  return rulesOf({ ...settings, rateGPerM2, intervalYears });
+}
+
+async function factsOf(
+  { tx, scope, today, now }: WriteContext,
+  typed: Typed,
+  before: Rules | null = null,
+): Promise<DeliveryFacts> {
+  const { amount: thousandths, amountUnit: unit, price, closesAt: wall, ...rest } = loadTyped(typed);
   if (typed.collectByOn < typed.arrivesOn) refuse('days-out-of-order', { field: 'collectByOn' });
   const closesAt = closingAt(scope.timeZone, wall);
   if (closesAt <= now) refuse('closing-in-the-past', { field: 'closesAt' });
@@ -51,18 +68,17 @@ async function factsOf({ tx, scope, today, now }: WriteContext, typed: Typed): P
   if (typed.keyHolderId && !(await memberById(tx, scope, typed.keyHolderId, today))) throw new NotFound();
   const supplier = typed.supplierId ? await supplierById(tx, scope, typed.supplierId) : null;
   if (typed.supplierId && !supplier) throw new NotFound();
-  const { barrowLitres, manureRateGPerM2 } = await settingsOn(tx, scope, today);
+  const rules = before ? rulesOf(before) : inForce(await settingsOn(tx, scope, today));
   const amount = { thousandths, unit };
   return {
     ...rest,
     supplier: rest.supplier ?? supplier?.name ?? null,
     siteId: site.id,
     amount,
-    barrowLitres,
-    rateGPerM2: manureRateGPerM2,
+    ...rules,
     closesAt,
     priceMinor: price,
-    expectedLoads: loadsIn(amount, barrowLitres, typed.densityGPerL),
+    expectedLoads: loadsIn(amount, rules.barrowLitres, rest.densityGPerL),
   };
 }
 
@@ -79,15 +95,22 @@ function forBook({ gateNote: _, closesAt, amount, ...facts }: DeliveryFacts) {
   return { ...facts, ...amount, closesAt: closesAt.toISOString() };
 }
 
-/** Plan a delivery. */
+/** Plan a delivery, or another material that comes on the lorry of one. */
 export const planDelivery = mutation({
   name: 'plan-delivery',
   allow: canRunSociety,
   input: planDeliveryInput,
-  write: async (context, { writeId: _, ...typed }) => {
+  write: async (context, { writeId: _, withId, ...typed }) => {
     const facts = await factsOf(context, typed);
+    const first = withId ? await firstOfLorry(context, withId, facts) : null;
     const deliveryId = await createDelivery(context.tx, context.scope, facts);
-    context.note({ verb: 'planned', thing: 'delivery', thingId: deliveryId, after: forBook(facts) });
+    if (first) await comeWith(context, first, deliveryId);
+    context.note({
+      verb: 'planned',
+      thing: 'delivery',
+      thingId: deliveryId,
+      after: { ...forBook(facts), comesWith: withId },
+    });
     return { deliveryId };
   },
 });
@@ -99,11 +122,9 @@ export const changeDelivery = mutation({
   input: changeDeliveryInput,
   write: async (context, { writeId: _, deliveryId, ...typed }) => {
     const before = await takeStep(context, deliveryId, 'change');
-    const facts = await factsOf(context, typed);
-    if (before.state === 'open') await checkAgainstBookings(context, before, facts);
-    // Once it is open, the rules it was opened with stay.
-    const kept =
-      before.state === 'open' ? { ...facts, barrowLitres: before.barrowLitres, rateGPerM2: before.rateGPerM2 } : facts;
+    const kept = await factsOf(context, typed, before);
+    await checkSameDay(context, before, kept);
+    if (before.state === 'open') await checkAgainstBookings(context, before, kept);
     await writeChange(context.tx, context.scope, deliveryId, kept);
     context.note({
       verb: 'changed',
@@ -121,7 +142,7 @@ export const changeDelivery = mutation({
 // what was asked within the limit of its day stays asked.
 async function checkAgainstBookings({ tx, scope }: WriteContext, before: DeliveryRecord, facts: DeliveryFacts) {
   const bookings = await bookingsOf(tx, scope, before.id);
-  const changed = (['materialKey', 'densityGPerL'] as const).find((key) => facts[key] !== before[key]);
+  const changed = (['materialKey', 'densityGPerL', 'baleMassG'] as const).find((key) => facts[key] !== before[key]);
   if (changed && bookings.length) refuse('booked-already', { field: changed });
   const most = Math.max(0, ...bookings.map(({ asked }) => asked));
   if (facts.capLoads !== null && facts.capLoads < most)
@@ -135,8 +156,9 @@ async function tellOfChange(context: WriteContext, before: DeliveryRecord, now: 
     now.arrivesOn !== before.arrivesOn && `it comes on ${now.arrivesOn}`,
     now.collectByOn !== before.collectByOn && `it is to be collected by ${now.collectByOn}`,
     now.closesAt.getTime() !== before.closesAt.getTime() && `booking closes on ${at(now.closesAt)}`,
-    now.expectedLoads !== before.expectedLoads && `about ${now.expectedLoads} barrow-loads are expected`,
+    now.expectedLoads !== before.expectedLoads && `about ${countOf(now.expectedLoads, now.loadUnit)} are expected`,
     now.priceMinor !== before.priceMinor && `it costs ${formatPounds(now.priceMinor)} in all`,
+    now.thanks !== before.thanks && `what is given beside money: ${now.thanks ?? 'nothing'}`,
     (now.dropPoint !== before.dropPoint || now.dropPointId !== before.dropPointId) &&
       `it is tipped at: ${await placeOf(context, now)}`,
   ].filter((change) => change !== false);
@@ -150,97 +172,111 @@ async function placeOf({ tx, scope }: WriteContext, { dropPointId, dropPoint }: 
   return [name, dropPoint].filter(Boolean).join(', ') || 'a place to be named';
 }
 
-/** Open booking: the lot is drawn and its hash published; all members with an address are told. */
+/** Open booking, for all that comes together: each lot is drawn and its hash published; every member is told once. */
 export const openDelivery = mutation({
   name: 'open-delivery',
   allow: canRunSociety,
   input: deliveryInput,
   write: async (context, { deliveryId }) => {
-    const { tx, scope, note } = context;
-    const delivery = await takeStep(context, deliveryId, 'open');
-    if (delivery.closesAt <= context.now) refuse('closing-in-the-past');
-    const bytesHex = drawLotBytes();
-    const commitment = commitmentOf(bytesHex);
-    await keepLot(tx, scope, deliveryId, { bytesHex, commitment });
-    note({ verb: 'opened', thing: 'delivery', thingId: deliveryId, after: { commitment } });
+    const coming = await takeStepTogether(context, deliveryId, 'open');
+    if (coming.some(({ closesAt }) => closesAt <= context.now)) refuse('closing-in-the-past');
+    for (const { id } of coming) await drawLot(context, id);
     await tell(
       context,
-      await everyMemberId(tx, scope, context.today),
-      `${delivery.name} is open for booking`,
-      `Booking is open for “${delivery.name}”, about ${delivery.expectedLoads} barrow-loads. Sign in to see what your ground needs, and to book.`,
+      await everyMemberId(context.tx, context.scope, context.today),
+      `${coming.map(({ name }) => name).join(', with ')} ${coming.length > 1 ? 'are' : 'is'} open for booking`,
+      `Booking is open for ${loadsComing(coming)}${coming.length > 1 ? '; they come together' : ''}. Sign in to see what your ground needs, and to book.`,
     );
     return { deliveryId };
   },
 });
 
-/** Close booking before its time. */
+async function drawLot({ tx, scope, note }: WriteContext, id: string): Promise<void> {
+  const bytesHex = drawLotBytes();
+  const commitment = commitmentOf(bytesHex);
+  await keepLot(tx, scope, id, { bytesHex, commitment });
+  note({ verb: 'opened', thing: 'delivery', thingId: id, after: { commitment } });
+}
+
+/** Close booking before its time, of all that comes together. */
 export const closeDelivery = mutation({
   name: 'close-delivery',
   allow: canRunSociety,
   input: deliveryInput,
   write: async (context, { deliveryId }) => {
-    await takeStep(context, deliveryId, 'close');
-    await moveDelivery(context.tx, context.scope, deliveryId, {
-      state: 'closed',
-      closedAt: context.now,
-      closesAt: context.now,
-    });
-    context.note({ verb: 'closed', thing: 'delivery', thingId: deliveryId });
+    const { tx, scope, now, note } = context;
+    for (const { id } of await takeStepTogether(context, deliveryId, 'close')) {
+      await moveDelivery(tx, scope, id, { state: 'closed', closedAt: now, closesAt: now });
+      note({ verb: 'closed', thing: 'delivery', thingId: id });
+    }
     return { deliveryId };
   },
 });
 
 // Nobody was told of a delivery that was only planned.
-async function tellEverybody(context: WriteContext, { state }: DeliveryRecord, subject: string, body: string) {
-  if (state !== 'planned')
-    await tell(context, await everyMemberId(context.tx, context.scope, context.today), subject, body);
+async function tellEverybody(
+  context: WriteContext,
+  coming: readonly DeliveryRecord[],
+  words: (known: readonly DeliveryRecord[]) => { subject: string; body: string },
+): Promise<void> {
+  const known = coming.filter(({ state }) => state !== 'planned');
+  if (known.length === 0) return;
+  const { subject, body } = words(known);
+  await tell(context, await everyMemberId(context.tx, context.scope, context.today), subject, body);
 }
 
-/** Put a delivery off: bookings stand, and everybody who knows of it is told. */
+type Days = Pick<z.output<typeof postponeInput>, 'arrivesOn' | 'collectByOn' | 'closesAt'>;
+
+/** Put a delivery off, with all that comes together: bookings stand, and everybody who knows of it is told. */
 export const postponeDelivery = mutation({
   name: 'postpone-delivery',
   allow: canRunSociety,
   input: postponeInput,
-  write: async (context, { deliveryId, arrivesOn, collectByOn, closesAt: wall }) => {
-    const before = await takeStep(context, deliveryId, 'postpone');
-    if (collectByOn < arrivesOn) refuse('days-out-of-order', { field: 'collectByOn' });
-    // Once booking is closed it stays closed: the bookings are frozen under the lot.
-    const closesAt =
-      before.state === 'planned' || before.state === 'open' ? closingAt(context.scope.timeZone, wall) : before.closesAt;
-    if (before.state === 'open' && closesAt <= context.now) refuse('closing-in-the-past', { field: 'closesAt' });
-    await postponeTo(context.tx, context.scope, deliveryId, { arrivesOn, collectByOn, closesAt });
-    context.note({
-      verb: 'postponed',
-      thing: 'delivery',
-      thingId: deliveryId,
-      before: { arrivesOn: before.arrivesOn, collectByOn: before.collectByOn },
-      after: { arrivesOn, collectByOn },
-    });
-    await tellEverybody(
-      context,
-      before,
-      `${before.name} is put off`,
-      `“${before.name}” now comes on ${arrivesOn}; collect by ${collectByOn}. Bookings stand.`,
-    );
+  write: async (context, { deliveryId, ...days }) => {
+    const coming = await takeStepTogether(context, deliveryId, 'postpone');
+    if (days.collectByOn < days.arrivesOn) refuse('days-out-of-order', { field: 'collectByOn' });
+    for (const one of coming) await putOff(context, one, days);
+    await tellEverybody(context, coming, (known) => ({
+      subject: `${known[0]?.name} is put off`,
+      body: `${namesOf(known)} now ${known.length > 1 ? 'come' : 'comes'} on ${days.arrivesOn}; collect by ${days.collectByOn}. Bookings stand.`,
+    }));
     return { deliveryId };
   },
 });
 
-/** Call a delivery off before anything was collected: credits stay untouched, and everybody who knows of it is told. */
+async function putOff(context: WriteContext, before: DeliveryRecord, { arrivesOn, collectByOn, closesAt: wall }: Days) {
+  const { tx, scope, now, note } = context;
+  // Once booking is closed it stays closed: the bookings are frozen under the lot.
+  const closesAt =
+    before.state === 'planned' || before.state === 'open' ? closingAt(scope.timeZone, wall) : before.closesAt;
+  if (before.state === 'open' && closesAt <= now) refuse('closing-in-the-past', { field: 'closesAt' });
+  await postponeTo(tx, scope, before.id, { arrivesOn, collectByOn, closesAt });
+  note({
+    verb: 'postponed',
+    thing: 'delivery',
+    thingId: before.id,
+    before: { arrivesOn: before.arrivesOn, collectByOn: before.collectByOn },
+    after: { arrivesOn, collectByOn },
+  });
+}
+
+/** Call a delivery off, alone or with what comes with it, before anything was collected: credits stay untouched, all are told. */
 export const callOffDelivery = mutation({
   name: 'call-off-delivery',
   allow: canRunSociety,
   input: callOffInput,
-  write: async (context, { deliveryId }) => {
-    const before = await takeStep(context, deliveryId, 'call-off');
-    await moveDelivery(context.tx, context.scope, deliveryId, { state: 'called_off' });
-    context.note({ verb: 'called off', thing: 'delivery', thingId: deliveryId, before: { state: before.state } });
-    await tellEverybody(
-      context,
-      before,
-      `${before.name} is called off`,
-      `“${before.name}” does not come. Nobody’s credit changes.`,
-    );
+  write: async (context, { deliveryId, together }) => {
+    const coming = together
+      ? await takeStepTogether(context, deliveryId, 'call-off')
+      : [await takeStep(context, deliveryId, 'call-off')];
+    for (const { id, state } of coming) {
+      await moveDelivery(context.tx, context.scope, id, { state: 'called_off' });
+      context.note({ verb: 'called off', thing: 'delivery', thingId: id, before: { state } });
+    }
+    await tellEverybody(context, coming, (known) => ({
+      subject: `${known[0]?.name} is called off`,
+      body: `${namesOf(known)} ${known.length > 1 ? 'do' : 'does'} not come. Nobody’s credit changes.`,
+    }));
     return { deliveryId };
   },
 });

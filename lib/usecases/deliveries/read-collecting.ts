@@ -60,8 +60,11 @@ function heapOf({
   collectByOn,
   barrowLitres,
   densityGPerL,
+  loadUnit,
+  baleMassG,
 }: DeliveryRecord) {
-  return { id, name, state, heapLoads, collectedLoads, collectByOn, loadG: barrowLitres * densityGPerL };
+  const size = { barrowLitres, densityGPerL, loadUnit, baleMassG };
+  return { id, name, state, heapLoads, collectedLoads, collectByOn, ...size };
 }
 
 type Ticked = Awaited<ReturnType<typeof lastTicks>>;

@@ -10,6 +10,7 @@ import {
 import { creditedMaterials, creditsOf } from '@/lib/data/credit';
 import { deliveriesOf, deliveryById, type DeliveryRecord, shareOutRecordOf, unloadersOf } from '@/lib/data/delivery';
 import { dropPointName } from '@/lib/data/drop-point';
+import { comingTogether } from '@/lib/data/delivery-together';
 import { byNumber, type HoldingOnDay, holdingsOfMember, holdingsOn } from '@/lib/data/holding';
 import { memberById, membersOn } from '@/lib/data/member';
 import { settingsOn } from '@/lib/data/setting';
@@ -51,12 +52,45 @@ export const listDeliveries = query({
       scope,
       mine.map(({ id }) => id),
     );
-    const rows = deliveries.map((delivery) => ({ ...titled(delivery), mine: bookings.get(delivery.id) ?? [] }));
+    const rows = deliveries.map((delivery) => ({
+      ...titled(delivery),
+      mine: bookings.get(delivery.id) ?? [],
+      comesWith: deliveries
+        .filter(({ id, togetherId }) => togetherId !== null && togetherId === delivery.togetherId && id !== delivery.id)
+        .map(({ name }) => name),
+    }));
     const { seasonPaperFor } = await settingsOn(db, scope, today);
     const readsSeason = canReadSeasonPaper(scope, seasonPaperFor);
     return { deliveries: rows, timeZone: scope.timeZone, today, readsSeason };
   },
 });
+
+// What comes on the same lorry and is there for the viewer.
+async function withIt({ db, scope, now }: ReadContext, { id, togetherId }: DeliveryRecord) {
+  if (togetherId === null) return [];
+  const group = await comingTogether(db, scope, id, now);
+  return group.filter((other) => other.id !== id && canSeeDelivery(scope, other));
+}
+
+// A delivery, and how holdings stand with it.
+async function standingOn(
+  { db, scope, today }: ReadContext,
+  delivery: DeliveryRecord,
+  holdings: readonly HoldingOnDay[],
+) {
+  const [needs, totals, bookings] = await Promise.all([
+    needsForDelivery({ tx: db, scope, today }, delivery, holdings),
+    bookingTotals(db, scope, delivery.id),
+    Promise.all(holdings.map(({ id }) => bookingOfHolding(db, scope, delivery.id, id))),
+  ]);
+  const claims = holdings.map((holding) => ({
+    holding,
+    mayBook: canBook(scope, holding),
+    need: needs.get(holding.id) ?? null,
+    booking: bookings.find((one) => one?.holdingId === holding.id && !one.withdrawn) ?? null,
+  }));
+  return { delivery: titled(delivery), totals, claims };
+}
 
 /** A delivery as a member sees it: its facts, what their ground needs of it, their booking or share. */
 export const readDelivery = query({
@@ -67,14 +101,13 @@ export const readDelivery = query({
     const { db, scope, today } = context;
     const delivery = await found(context, deliveryId);
     const mine = (await holdingsOfMember(db, scope, scope.memberId, today)).filter(({ plots }) => plots.length);
-    const needs = await needsForDelivery({ tx: db, scope, today }, delivery, mine);
-    const bookings = await Promise.all(mine.map(({ id }) => bookingOfHolding(db, scope, deliveryId, id)));
-    const totals = await bookingTotals(db, scope, deliveryId);
+    const also = (await withIt(context, delivery)).map((other) => standingOn(context, other, mine));
     const keyHolder = delivery.keyHolderId ? await memberById(db, scope, delivery.keyHolderId, today) : null;
     const unloaders = await unloadersOf(db, scope, deliveryId);
     const tippedAt = delivery.dropPointId ? await dropPointName(db, scope, delivery.dropPointId) : null;
     return {
-      delivery: titled(delivery),
+      ...(await standingOn(context, delivery, mine)),
+      also: await Promise.all(also),
       tippedAt,
       timeZone: scope.timeZone,
       units: scope.units,
@@ -82,13 +115,6 @@ export const readDelivery = query({
       keyHolder: keyHolder?.name ?? null,
       unloaders: unloaders.map(({ name }) => name),
       iUnload: unloaders.some(({ id }) => id === scope.memberId),
-      totals,
-      claims: mine.map((holding) => ({
-        holding,
-        mayBook: canBook(scope, holding),
-        need: needs.get(holding.id) ?? null,
-        booking: bookings.find((one) => one?.holdingId === holding.id && !one.withdrawn) ?? null,
-      })),
       runs: canRunSociety(scope),
       ticks: canTickOffForOthers(scope),
     };
@@ -196,6 +222,7 @@ export const readGateList = query({
     const byHolding = new Map(bookings.map((booking) => [booking.holdingId, booking]));
     return {
       delivery: titled(delivery),
+      also: (await withIt(context, delivery)).map(({ id, name, state }) => ({ id, name, state })),
       timeZone: scope.timeZone,
       society: scope.societyName,
       today,

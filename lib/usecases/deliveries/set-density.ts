@@ -21,6 +21,7 @@ export const setDensity = mutation({
   write: async (context, { writeId: _, deliveryId, ...typed }) => {
     const { tx, scope, note } = context;
     const before = await takeStep(context, deliveryId, 'change');
+    if (before.loadUnit === 'bale') refuse('comes-in-bales', { field: 'deliveryId' });
     const asked = askBucket(typed, scope.units);
     if (!asked.ok) throw new Refused(asked.refusals);
     const { densityGPerL, leastGPerL, mostGPerL, fills } = asked.value.density;

@@ -6,6 +6,7 @@ import { createWorks } from '@/lib/data/ground-work';
 import { materialOf } from '@/lib/domain/catalogue/materials';
 import { bedsCovered } from '@/lib/domain/need/beds-covered';
 import { canRunSociety } from '@/lib/domain/policy/standing';
+import { loadMassG } from '@/lib/domain/quantity/load-mass';
 import { settle } from '@/lib/domain/sharing/settle';
 import { deliveryInput } from '@/lib/schemas/deliveries/delivery';
 import { seasonServed } from '../ground/holding-need';
@@ -70,7 +71,7 @@ async function manureBeds(
     ...bed,
     wantedG: Math.round((dueCm2 * delivery.rateGPerM2) / 10_000),
   }));
-  const covered = bedsCovered(booking.collectedLoads, delivery.barrowLitres * delivery.densityGPerL, wanted);
+  const covered = bedsCovered(booking.collectedLoads, loadMassG(delivery), wanted);
   const frames = new Map(beds.map(({ bedId, frameId }) => [bedId, frameId]));
   const work = {
     kind: 'manured' as const,

@@ -15,6 +15,7 @@ import { confirmInput, deliveryInput, measureInput } from '@/lib/schemas/deliver
 import { mutation, type WriteContext } from '../operation';
 import { refuse } from '../refusal';
 import { asRecord, frozenClaims } from './claims';
+import { countOf } from './count-of';
 import { takeStep, tellBookers } from './open-delivery';
 
 /** Measure the heap, in whole loads, before or while it is shared. Shares that were confirmed are worked out again on it. */
@@ -47,7 +48,7 @@ export const measureHeap = mutation({
         context,
         delivery,
         `${delivery.name} was measured again`,
-        `The heap of “${delivery.name}” was measured again at ${loads} loads, and the shares were worked out again on it. Sign in to see yours.`,
+        `The heap of “${delivery.name}” was measured again at ${countOf(loads, delivery.loadUnit)}, and the shares were worked out again on it. Sign in to see yours.`,
       );
     return { loads };
   },

@@ -6,15 +6,16 @@ import type { CalendarDate } from '@/lib/domain/calendar/calendar-date';
 import { materialOf } from '@/lib/domain/catalogue/materials';
 import { areaCm2, type Footprint } from '@/lib/domain/ground/footprint';
 import { cultivableCm2, needOf } from '@/lib/domain/need/need-of';
+import { type StrawReason, strawNeed } from '@/lib/domain/need/straw-need';
+import { loadMassG, type LoadSize, type LoadUnit } from '@/lib/domain/quantity/load-mass';
 import { type Turn, turnOf } from '@/lib/domain/rotation/turn';
 import { readNeedyGround, turnOfUndivided } from './needy-ground';
+import { readStraw } from './read-straw';
 
 /** How a dressing is measured: the rules in force, or those a delivery was opened with. */
-export type Dressing = {
+export type Dressing = LoadSize & {
   readonly materialKey: string;
   readonly rateGPerM2: number;
-  readonly barrowLitres: number;
-  readonly densityGPerL: number;
   readonly intervalYears: number;
   readonly cultivableSharePercent: number;
 };
@@ -30,12 +31,19 @@ type NeedLine = {
   readonly footprint: Footprint | null;
   readonly areaCm2: number;
   readonly turn: Turn;
+  /** What straw it wants, crop by crop; none where the delivery is not straw. */
+  readonly straw: readonly StrawReason[];
   readonly massG: number;
   readonly assumedG: number;
 };
 
+type Serves = 'manure' | 'straw' | 'nothing';
+
 export type HoldingNeed = {
   readonly season: number;
+  /** Whether the need is manure for turns, straw by the recipes, or none that can be worked out. */
+  readonly serves: Serves;
+  readonly loadUnit: LoadUnit;
   readonly loads: number;
   readonly barrowLoadG: number;
   readonly rateGPerM2: number;
@@ -48,7 +56,7 @@ export function seasonServed(day: CalendarDate): number {
   return Number(year) + (Number(month) >= 9 ? 1 : 0);
 }
 
-/** What a holding's plots need for a season, bed by bed, with the reasons. A material that feeds no turns is not needed. */
+/** What a holding's plots need for a season, bed by bed, with the reasons. Of what is neither manure nor straw nothing is needed. */
 export async function needOfPlots(
   db: Db,
   scope: Scope,
@@ -72,7 +80,8 @@ export async function needsByHolding(
   const { intervalYears, cultivableSharePercent } = dressing;
   const ids = holdings.flatMap(({ plotIds }) => plotIds);
   const ground = await readNeedyGround(db, scope, ids, { day, from: season, to: season });
-  const feeds = materialOf(dressing.materialKey)?.feedsTurns ?? false;
+  const serves = servesOf(dressing.materialKey);
+  const strawOn = serves === 'straw' ? await readStraw(db, scope, { season, day, ground }) : () => [];
   const turn = (frameId: string, footprint: Footprint) =>
     turnOf({
       ground: footprint,
@@ -94,6 +103,7 @@ export async function needsByHolding(
         footprint,
         areaCm2: areaCm2(footprint),
         turn: turn(frameId, footprint),
+        straw: strawOn(frameId, footprint),
       }));
     const undivided = cultivableCm2(plot.areaCm2, cultivableSharePercent);
     return [
@@ -105,6 +115,7 @@ export async function needsByHolding(
         footprint: null,
         areaCm2: undivided,
         turn: turnOfUndivided(undivided, intervalYears),
+        straw: [],
       },
     ];
   };
@@ -115,20 +126,38 @@ export async function needsByHolding(
     [...plotIds]
       .sort((a, b) => (places.get(a) ?? 0) - (places.get(b) ?? 0))
       .flatMap((plotId) => lines.get(plotId) ?? []);
+  const { rateGPerM2, loadUnit = 'barrow' } = dressing;
+  const common = { season, serves, loadUnit, barrowLoadG: loadMassG(dressing), rateGPerM2 };
   return new Map(
     holdings.map(({ id, plotIds }) => {
       const own = linesOf(plotIds);
-      const need = needOf(feeds ? own.map((line) => ({ id: line.id, ...line.turn })) : [], dressing);
+      const need = weigh(serves, own, dressing);
       const weights = new Map(need.grounds.map((one) => [one.id, one]));
-      const weighed = own.map((line) => ({
-        ...line,
-        massG: weights.get(line.id)?.massG ?? 0,
-        assumedG: weights.get(line.id)?.assumedG ?? 0,
-      }));
-      return [
-        id,
-        { season, loads: need.loads, barrowLoadG: need.barrowLoadG, rateGPerM2: dressing.rateGPerM2, lines: weighed },
-      ];
+      const lines = own.map((line) => ({ ...line, massG: 0, assumedG: 0, ...weights.get(line.id) }));
+      return [id, { ...common, loads: need.loads, lines }];
     }),
+  );
+}
+
+function servesOf(materialKey: string): Serves {
+  if (materialKey === 'straw') return 'straw';
+  return materialOf(materialKey)?.feedsTurns ? 'manure' : 'nothing';
+}
+
+type Weighed = {
+  readonly loads: number;
+  readonly grounds: readonly { readonly id: string; readonly massG: number; readonly assumedG?: number }[];
+};
+
+function weigh(serves: Serves, own: readonly Omit<NeedLine, 'massG' | 'assumedG'>[], dressing: Dressing): Weighed {
+  if (serves === 'nothing') return { loads: 0, grounds: [] };
+  if (serves === 'manure')
+    return needOf(
+      own.map(({ id, turn }) => ({ id, ...turn })),
+      dressing,
+    );
+  return strawNeed(
+    own.map(({ id, straw }) => ({ id, reasons: straw })),
+    loadMassG(dressing),
   );
 }

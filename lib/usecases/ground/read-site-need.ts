@@ -6,6 +6,7 @@ import { materialOf, materials } from '@/lib/domain/catalogue/materials';
 import { siteNeed } from '@/lib/domain/need/site-need';
 import { canSeeDelivery } from '@/lib/domain/policy/delivery';
 import { canReadCommitteePapers, canRunSociety } from '@/lib/domain/policy/standing';
+import { loadMassG } from '@/lib/domain/quantity/load-mass';
 import { query, type ReadContext } from '../operation';
 import { siteAsked } from '../site/site-asked';
 import { seasonServed } from './holding-need';
@@ -45,7 +46,7 @@ export const readSiteNeed = query({
       sites: sites.map(({ id, name }) => ({ id, name })),
       toLet: ground.toLet,
       dressing,
-      barrowLoadG: dressing.barrowLitres * dressing.densityGPerL,
+      barrowLoadG: loadMassG(dressing),
       materials: materials.filter(({ feedsTurns }) => feedsTurns).map(({ key, name }) => ({ key, name })),
       holdings: (years.find((year) => year.season === season)?.holdings ?? []).map(
         ({ strewing: _, ...holding }) => holding,
@@ -81,7 +82,7 @@ async function deliveriesFor({ db, scope, now }: ReadContext, siteId: string, se
     loads: heapLoads ?? expectedLoads,
     askedLoads: booked.get(id) ?? 0,
     collectedLoads: one.collectedLoads,
-    loadG: one.barrowLitres * one.densityGPerL,
+    loadG: loadMassG(one),
     feedsTurns: materialOf(materialKey)?.feedsTurns ?? false,
   }));
 }

@@ -6,12 +6,15 @@ import { bookingsOfHoldings } from '@/lib/data/booking';
 import { cropsOf } from '@/lib/data/crop';
 import { deliveriesOf, type DeliveryRecord } from '@/lib/data/delivery';
 import { type HoldingOnDay, holdingsOfMember } from '@/lib/data/holding';
+import { settingHistory } from '@/lib/data/setting';
 import { plantingsIn } from '@/lib/data/planting';
 import { addDays, type CalendarDate } from '@/lib/domain/calendar/calendar-date';
+import { type RuleChange, ruleChanges } from '@/lib/domain/catalogue/rule-changes';
 import type { DeliveryState } from '@/lib/domain/delivery/steps';
 import { overlap } from '@/lib/domain/ground/footprint';
+import type { LoadUnit } from '@/lib/domain/quantity/load-mass';
 import { canEnter, canRunSociety } from '@/lib/domain/policy/standing';
-import { instantIn } from '@/lib/platform/clock';
+import { dayIn, instantIn } from '@/lib/platform/clock';
 import { needsForDelivery } from '../deliveries/book-loads';
 import { query, type ReadContext } from '../operation';
 import { dueOfResidues, type ResidueDue } from '../residue/due-residue';
@@ -34,6 +37,7 @@ export type Due =
       readonly deliveryId: string;
       readonly name: string;
       readonly loads: number;
+      readonly loadUnit: LoadUnit;
       readonly share: number;
       readonly by: CalendarDate;
     }
@@ -63,6 +67,7 @@ export const readWeek = query({
     const deliveries = await dueOfDeliveries(context, holdings, coming);
     const ground = await dueOfGround(context, holdings);
     return {
+      rules: await rulesChanged(context),
       lately: await changedLately(context, holdings),
       due: [...residues, ...deliveries, ...(await dueOfSheets(context, holdings)), ...ground],
       today,
@@ -72,6 +77,16 @@ export const readWeek = query({
     };
   },
 });
+
+/** What the committee changed of the society's rules in the last weeks, or for the weeks to come. */
+async function rulesChanged({ db, scope, today }: ReadContext): Promise<RuleChange[]> {
+  const history = await settingHistory(db, scope, 'rules');
+  const set = history.map(({ setAt, ...one }) => ({ ...one, at: setAt, setOn: dayIn(scope.timeZone, setAt) }));
+  return ruleChanges(
+    set.toSorted((a, b) => a.at.getTime() - b.at.getTime()),
+    today,
+  );
+}
 
 type Facts = { crop?: string; season?: number; bed?: string; name?: string; count?: number };
 
@@ -142,6 +157,7 @@ async function dueOfDeliveries(
             deliveryId,
             name,
             loads: left,
+            loadUnit: delivery.loadUnit,
             share: stands?.share ?? 0,
             by: delivery.collectByOn,
           });

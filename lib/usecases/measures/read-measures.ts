@@ -62,7 +62,9 @@ function answerTo(what: Measure, typed: Typed | null, units: Units, barrows: Bar
 /** The deliveries whose density the viewer may still set: nothing is booked by it yet. */
 async function deliveriesToWeigh({ db, scope, now }: ReadContext) {
   if (!canRunSociety(scope)) return [];
-  const open = (await deliveriesOf(db, scope, now)).filter(({ state }) => mayTake('change', state));
+  const open = (await deliveriesOf(db, scope, now)).filter(
+    ({ state, loadUnit }) => loadUnit === 'barrow' && mayTake('change', state),
+  );
   const totals = await Promise.all(open.map(({ id }) => bookingTotals(db, scope, id)));
   return open
     .filter((_, at) => totals[at]?.claims === 0)

@@ -3,6 +3,7 @@ import { accountHolders } from '@/lib/data/account-holder';
 import { postEntries } from '@/lib/data/ledger';
 import { formatPounds } from '@/lib/domain/ledger/pounds';
 import { chargeOf, purchaseOf } from '@/lib/domain/ledger/postings';
+import { countOf } from '../deliveries/count-of';
 import type { WriteContext } from '../operation';
 import { tellEach } from '../tell';
 import { type DeliverySplit, splitDelivery } from './split-delivery';
@@ -59,8 +60,8 @@ export async function tellCharged(
     charged.map(({ holdingId, loads, minor }) => ({
       memberIds: membersOf.get(holdingId) ?? [],
       body:
-        `Your ${loads === 1 ? 'load' : `${loads} loads`} of “${name}”: ${formatPounds(minor)}. ` +
-        `${formatPounds(split.priceMinor)} are split by the ${split.allLoads} loads that were taken, to the penny. ` +
+        `Your ${countOf(loads, split.loadUnit)} of “${name}”: ${formatPounds(minor)}. ` +
+        `${formatPounds(split.priceMinor)} are split by the ${countOf(split.allLoads, split.loadUnit)} that were taken, to the penny. ` +
         `${isAnew ? 'The price was put right, so this takes the place of what you were told before. ' : ''}` +
         // How to pay stands on the page and never in mail.
         'Sign in and open “Your account” to see why, and how to pay.',

@@ -59,7 +59,7 @@ const sum = (numbers: readonly number[]) => numbers.reduce((before, one) => befo
 
 async function reconciled(context: ReadContext, delivery: DeliveryRecord, entries: readonly LedgerRecord[]) {
   const { db, scope } = context;
-  const { id, name, arrivesOn, supplier, heapLoads, collectedLoads } = delivery;
+  const { id, name, arrivesOn, supplier, heapLoads, collectedLoads, loadUnit } = delivery;
   const standing = entries.filter(({ kind, reversedBy }) => kind !== 'correction' && reversedBy === null);
   const onTo = (kind: string) =>
     sum(
@@ -70,7 +70,7 @@ async function reconciled(context: ReadContext, delivery: DeliveryRecord, entrie
   const purchases: Account = `purchases:${id}`;
   const parts = await partsOf(context, id, standing.find(({ kind }) => kind === 'charge') ?? null);
   return {
-    delivery: { id, name, arrivesOn, supplier, heapLoads: heapLoads ?? 0, collectedLoads },
+    delivery: { id, name, arrivesOn, supplier, heapLoads: heapLoads ?? 0, collectedLoads, loadUnit },
     priceMinor: onTo('purchase'),
     chargedMinor: onTo('charge'),
     writtenOffMinor: onTo('transfer'),
@@ -111,7 +111,9 @@ async function partsOf(context: ReadContext, deliveryId: string, charge: LedgerR
         holder,
         minor: line.minor,
         /** The same part worked out again from the loads and the lot, with its reason. */
-        again: share ? { ...share, allLoads: split.allLoads, priceMinor: split.priceMinor } : null,
+        again: share
+          ? { ...share, loadUnit: split.loadUnit, allLoads: split.allLoads, priceMinor: split.priceMinor }
+          : null,
         outstandingMinor: outstandingOf(line.minor, newer.get(holdingId) ?? 0, balances.get(line.account) ?? 0),
       },
     ];

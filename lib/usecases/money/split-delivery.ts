@@ -1,15 +1,17 @@
 import 'server-only';
 import { bookingsOf } from '@/lib/data/booking';
 import type { Db } from '@/lib/data/db';
-import { shareOutRecordOf } from '@/lib/data/delivery';
+import { loadUnitOf, shareOutRecordOf } from '@/lib/data/delivery';
 import type { Scope } from '@/lib/data/scope';
 import { type PriceReason, splitPrice } from '@/lib/domain/ledger/split-price';
+import type { LoadUnit } from '@/lib/domain/quantity/load-mass';
 import { rankOf } from '@/lib/domain/sharing/lot';
 import { asRecord } from '../deliveries/claims';
 
 export type DeliverySplit = {
   readonly priceMinor: number;
   readonly allLoads: number;
+  readonly loadUnit: LoadUnit;
   readonly shares: readonly {
     readonly holdingId: string;
     readonly loads: number;
@@ -27,9 +29,10 @@ export async function splitDelivery(
   deliveryId: string,
   priceMinor: number,
 ): Promise<DeliverySplit> {
-  const [bookings, stored] = [
+  const [bookings, stored, loadUnit] = [
     await bookingsOf(db, scope, deliveryId),
     await shareOutRecordOf(db, scope, deliveryId),
+    await loadUnitOf(db, scope, deliveryId),
   ] as const;
   const seed = asRecord(stored)?.lotSeed ?? '';
   const takers = bookings.filter(({ collectedLoads }) => collectedLoads > 0);
@@ -41,6 +44,7 @@ export async function splitDelivery(
   return {
     priceMinor,
     allLoads: taken.reduce((sum, { loads }) => sum + loads, 0),
+    loadUnit,
     shares: shares.map(({ id, ...share }) => ({ ...share, holdingId: holdingOf.get(id) ?? '' })),
     leftMinor,
   };

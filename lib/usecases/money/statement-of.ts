@@ -3,6 +3,7 @@ import type { AccountHolder } from '@/lib/data/account-holder';
 import { statementIn, totalsOf, type WordedMove } from '@/lib/data/ledger-sums';
 import { type CalendarDate, makeDate, yearOf } from '@/lib/domain/calendar/calendar-date';
 import type { PriceReason } from '@/lib/domain/ledger/split-price';
+import type { LoadUnit } from '@/lib/domain/quantity/load-mass';
 import type { ReadContext } from '../operation';
 import { splitDelivery } from './split-delivery';
 
@@ -11,6 +12,7 @@ export type ShareOfPrice = {
   readonly priceMinor: number;
   readonly loads: number;
   readonly allLoads: number;
+  readonly loadUnit: LoadUnit;
   readonly minor: number;
   readonly reason: PriceReason;
 };
@@ -55,10 +57,12 @@ async function sharesOf(
     const {
       priceMinor,
       allLoads,
+      loadUnit,
       shares: all,
     } = await splitDelivery(db, scope, deliveryId ?? '', totals.get(entryId) ?? 0);
     const own = all.find((share) => share.holdingId === holdingId);
-    if (own) shares.set(entryId, { priceMinor, allLoads, loads: own.loads, minor: own.minor, reason: own.reason });
+    if (own)
+      shares.set(entryId, { priceMinor, allLoads, loadUnit, loads: own.loads, minor: own.minor, reason: own.reason });
   }
   return shares;
 }

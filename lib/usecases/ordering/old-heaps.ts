@@ -7,6 +7,7 @@ import { shrinkageOf } from '@/lib/domain/catalogue/heap-shrinkage';
 import { type Material, materialOf } from '@/lib/domain/catalogue/materials';
 import { type LoadsBetween, leftOnHeap } from '@/lib/domain/delivery/left-on-heap';
 import { dayIn } from '@/lib/platform/clock';
+import { loadMassG } from '@/lib/domain/quantity/load-mass';
 import type { ReadContext } from '../operation';
 import { shownTest } from '../residue/shown-test';
 
@@ -63,7 +64,7 @@ function oldHeap(
   return [
     {
       ...{ id: one.id, name: one.name, dropPoint: one.dropPoint, material, known },
-      barrowLoadG: one.barrowLitres * one.densityGPerL,
+      barrowLoadG: loadMassG(one),
       shrinks: shrinkageOf(material.kind, ageMonths),
       ...leftOnHeap({ loads: known.loads, days, kind: material.kind, ageMonths }),
     },

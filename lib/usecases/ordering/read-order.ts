@@ -11,6 +11,7 @@ import { digBy } from '@/lib/domain/recipe/dig-by';
 import { seasonServed } from '../ground/holding-need';
 import { readGroundNeed, seasonsFrom } from '../ground/read-ground-need';
 import { manureAsked } from '../ground/read-site-need';
+import { loadMassG } from '@/lib/domain/quantity/load-mass';
 import { query } from '../operation';
 import { siteAsked } from '../site/site-asked';
 import { titledLoad } from '../suppliers/read-suppliers';
@@ -111,7 +112,7 @@ function strawOf() {
 // As each holding would book it: rounded up to whole loads, holding by holding.
 function manureNeedG(ground: Ground, season: number, material: Reckoned): number {
   const dressing = ground.dressingWith(material);
-  return siteNeed(ground.holdingsIn(season, dressing)).loads * dressing.barrowLitres * dressing.densityGPerL;
+  return siteNeed(ground.holdingsIn(season, dressing)).loads * loadMassG(dressing);
 }
 
 function strawNeedG(ground: Ground, season: number): number {
@@ -120,8 +121,7 @@ function strawNeedG(ground: Ground, season: number): number {
 }
 
 function barrowLoadG(ground: Ground, material: Reckoned): number {
-  const { barrowLitres, densityGPerL } = ground.dressingWith(material);
-  return barrowLitres * densityGPerL;
+  return loadMassG(ground.dressingWith(material));
 }
 
 function unitOf(load: SupplierLoadRecord, densityGPerL: number, loadG: number) {
@@ -141,8 +141,8 @@ function coming(all: readonly DeliveryRecord[], season: number, serves: (materia
     .toSorted((a, b) => a.arrivesOn.localeCompare(b.arrivesOn) || a.id.localeCompare(b.id));
 }
 
-function massComing({ heapLoads, expectedLoads, barrowLitres, densityGPerL }: DeliveryRecord): number {
-  return (heapLoads ?? expectedLoads) * barrowLitres * densityGPerL;
+function massComing({ heapLoads, expectedLoads, ...size }: DeliveryRecord): number {
+  return (heapLoads ?? expectedLoads) * loadMassG(size);
 }
 
 /** What each delivery on its way leaves to be found, one after the other. */

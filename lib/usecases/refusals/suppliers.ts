@@ -1,6 +1,2 @@
 /** Why something about suppliers and what they bring was not done. */
-export type SuppliersRefusal =
-  | 'supplier-name-taken'
-  | 'trailer-size-missing'
-  | 'bale-weight-missing'
-  | 'bales-of-straw';
+export type SuppliersRefusal = 'supplier-name-taken' | 'trailer-size-missing' | 'bale-weight-missing';

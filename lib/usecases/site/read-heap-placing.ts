@@ -7,6 +7,7 @@ import { networkOf, type PathNetwork } from '@/lib/domain/placing/network';
 import { type Allowed, type HeapAt, type HeapPlacing, placeHeap } from '@/lib/domain/placing/place-heap';
 import { canSeeDelivery } from '@/lib/domain/policy/delivery';
 import { canSeeLoadsByPlot, type LoadsBasis } from '@/lib/domain/policy/placing';
+import { loadMassG } from '@/lib/domain/quantity/load-mass';
 import { canEnter, canRunSociety } from '@/lib/domain/policy/standing';
 import { query, type ReadContext } from '../operation';
 import { NotFound } from '../refusal';
@@ -118,8 +119,8 @@ async function loadsFor(
   return { loads: await loadsOfDelivery(context, delivery, basis), basis, delivery, season: null, materialName: null };
 }
 
-function shownOf({ id, name, state, dropPointId, barrowLitres, densityGPerL }: DeliveryRecord) {
-  return { id, name, dropPointId, loadG: barrowLitres * densityGPerL, mayMove: mayTake('tip-at', state) };
+function shownOf({ id, name, state, dropPointId, ...size }: DeliveryRecord) {
+  return { id, name, dropPointId, loadUnit: size.loadUnit, loadG: loadMassG(size), mayMove: mayTake('tip-at', state) };
 }
 
 function lineOf(

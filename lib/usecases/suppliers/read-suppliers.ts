@@ -89,6 +89,7 @@ export const readSupplierOffer = query({
       materialKey,
       thanks,
       amount: amountOf(of, units),
+      baleMassG: of.unit === 'bales' ? of.baleMassG : null,
       densityGPerL: usualGPerL,
       priceMinor: (priceMinor ?? 0) * units,
     };

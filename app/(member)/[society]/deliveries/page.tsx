@@ -50,26 +50,31 @@ export default async function DeliveriesPage({ params }: { params: Promise<{ soc
             { head: 'heap', number: true },
             { head: 'yours' },
           ]}
-          rows={deliveries.map(({ id, name, material, arrivesOn, state, heapLoads, expectedLoads, mine, held }) => ({
-            key: id,
-            mine: state === 'open',
-            cells: [
-              <div key="name">
-                <Link href={`/${society}/deliveries/${id}`}>{name}</Link>
-                <div className="small soft">{material}</div>
-              </div>,
-              dayWords(arrivesOn),
-              `${stateWords(state)}${held && state !== 'called_off' ? '; held' : ''}`,
-              heapLoads === null ? `about ${expectedLoads}` : heapLoads,
-              mine
-                .map((booking) =>
-                  booking.share === null
-                    ? `${loadsWords(booking.asked)} asked`
-                    : `share ${booking.share}, ${booking.collectedLoads} collected`,
-                )
-                .join('; ') || '–',
-            ],
-          }))}
+          rows={deliveries.map(
+            ({ id, name, material, arrivesOn, state, heapLoads, expectedLoads, loadUnit, mine, held, comesWith }) => ({
+              key: id,
+              mine: state === 'open',
+              cells: [
+                <div key="name">
+                  <Link href={`/${society}/deliveries/${id}`}>{name}</Link>
+                  <div className="small soft">
+                    {material}
+                    {comesWith.length ? `, comes with ${comesWith.join(', ')}` : ''}
+                  </div>
+                </div>,
+                dayWords(arrivesOn),
+                `${stateWords(state)}${held && state !== 'called_off' ? '; held' : ''}`,
+                heapLoads === null ? `about ${loadsWords(expectedLoads, loadUnit)}` : loadsWords(heapLoads, loadUnit),
+                mine
+                  .map((booking) =>
+                    booking.share === null
+                      ? `${loadsWords(booking.asked, loadUnit)} asked`
+                      : `share ${booking.share}, ${booking.collectedLoads} collected`,
+                  )
+                  .join('; ') || '–',
+              ],
+            }),
+          )}
         />
       </Sheet>
     </>

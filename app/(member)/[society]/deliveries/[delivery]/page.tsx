@@ -8,7 +8,9 @@ import { HeldNotice } from '@/app/_ui/held-notice';
 import { NeedReason } from '@/app/_ui/need-reason';
 import { Caution, Empty, PageHead, Reason, Sheet } from '@/app/_ui/sheet';
 import { formatPounds } from '@/lib/domain/ledger/pounds';
+import { LoadCaution } from '@/app/_ui/load-caution';
 import { formatMass } from '@/lib/domain/quantity/load';
+import { loadMassG } from '@/lib/domain/quantity/load-mass';
 import { readDelivery } from '@/lib/usecases/deliveries/read-deliveries';
 import { readDeliveryTests } from '@/lib/usecases/residue/read-tests';
 import { TestList } from '../../_parts/residue-list';
@@ -27,7 +29,7 @@ export default async function DeliveryPage({ params }: Props) {
     ask(readDelivery, society, { deliveryId }),
     ask(readDeliveryTests, society, { deliveryId }),
   ]);
-  const { delivery, timeZone, claims, totals, runs, ticks } = read;
+  const { delivery, also, units, timeZone, claims, totals, runs, ticks } = read;
   const lead =
     delivery.state === 'open'
       ? `Booking closes on ${whenWords(delivery.closesAt, timeZone)}.`
@@ -59,9 +61,12 @@ export default async function DeliveryPage({ params }: Props) {
           isShared ? (
             <ShareSheet key={claim.holding.id} claim={claim} society={society} delivery={delivery} />
           ) : (
-            <BookSheet key={claim.holding.id} claim={claim} society={society} read={read} />
+            <BookSheet key={claim.holding.id} claim={claim} society={society} delivery={delivery} units={units} />
           ),
         )}
+        {also.map((other) => (
+          <AlsoComes key={other.delivery.id} society={society} other={other} units={units} />
+        ))}
       </div>
       <div className="stack">
         <Facts read={read} society={society} />
@@ -79,7 +84,8 @@ export default async function DeliveryPage({ params }: Props) {
         </Sheet>
         <Sheet title="So far">
           <p>
-            {totals.claims} holdings ask for {loadsWords(totals.asked)}; their ground needs {loadsWords(totals.need)}.
+            {totals.claims} holdings ask for {loadsWords(totals.asked, delivery.loadUnit)}; their ground needs{' '}
+            {loadsWords(totals.need, delivery.loadUnit)}.
           </p>
         </Sheet>
         {delivery.lot ? (
@@ -100,22 +106,52 @@ export default async function DeliveryPage({ params }: Props) {
   );
 }
 
-function BookSheet({ claim, society, read }: { claim: Read['claims'][number]; society: string; read: Read }) {
+// What comes on the same lorry is booked from the same page, each by its own form.
+function AlsoComes({ society, other, units }: { society: string; other: Read['also'][number]; units: Read['units'] }) {
+  const { delivery, claims } = other;
+  return (
+    <>
+      <p>
+        It comes with <Link href={`/${society}/deliveries/${delivery.id}`}>{delivery.name}</Link> (
+        {delivery.material.toLowerCase()}, {stateWords(delivery.state)}).
+      </p>
+      {delivery.state === 'open'
+        ? claims.map((claim) => (
+            <BookSheet key={claim.holding.id} claim={claim} society={society} delivery={delivery} units={units} />
+          ))
+        : null}
+    </>
+  );
+}
+
+type BookSheetProps = {
+  claim: Read['claims'][number];
+  society: string;
+  delivery: Read['delivery'];
+  units: Read['units'];
+};
+
+function BookSheet({ claim, society, delivery, units }: BookSheetProps) {
   const { holding, need, booking, mayBook } = claim;
-  const { delivery, units } = read;
   const isOpen = delivery.state === 'open';
   const plots = plotNumbers(holding.plots);
-  const beds = need?.lines.filter(({ kind, massG }) => kind === 'bed' && massG > 0) ?? [];
+  // Straw resets no turn, so it is asked for nobody's bed by name.
+  const beds = need?.serves === 'manure' ? need.lines.filter(({ kind, massG }) => kind === 'bed' && massG > 0) : [];
   const bound = [null, society, delivery.id, holding.id] as const;
   return (
     <Sheet
-      title={booking ? `You ask for ${loadsWords(booking.asked)}` : `What plot ${plots} needs`}
-      aside={booking ? <span className="soft">plot {plots}</span> : null}
+      title={booking ? `You ask for ${loadsWords(booking.asked, delivery.loadUnit)}` : `What plot ${plots} needs`}
+      aside={
+        <span className="soft">
+          {booking ? `plot ${plots}, ` : ''}
+          {delivery.material.toLowerCase()}
+        </span>
+      }
     >
       {need ? (
         <>
           <p>
-            Your ground needs <strong>{loadsWords(need.loads)}</strong> for {need.season}.
+            Your ground needs <strong>{loadsWords(need.loads, delivery.loadUnit)}</strong> for {need.season}.
           </p>
           <Reason ask={`Why ${need.loads}?`}>
             <NeedReason need={need} units={units} />
@@ -127,11 +163,11 @@ function BookSheet({ claim, society, read }: { claim: Read['claims'][number]; so
           action={bookAction.bind(...bound)}
           writeId={randomUUID()}
           submit={booking ? 'Change the booking' : 'Book'}
-          labels={{ asked: 'Loads' }}
+          labels={{ asked: delivery.loadUnit === 'bale' ? 'Bales' : 'Loads' }}
         >
           <TextField
             name="asked"
-            label="Barrow-loads you ask for"
+            label={delivery.loadUnit === 'bale' ? 'Bales you ask for' : 'Barrow-loads you ask for'}
             value={String(booking?.asked ?? Math.min(need?.loads || 1, delivery.capLoads ?? 9999))}
             inputMode="numeric"
             className="short-field"
@@ -172,8 +208,7 @@ function BookSheet({ claim, society, read }: { claim: Read['claims'][number]; so
       ) : null}
       {!isOpen && !booking ? <p className="soft">Nothing was booked for plot {plots}.</p> : null}
       <Caution>
-        A barrow-load of this weighs about {formatMass(delivery.barrowLitres * delivery.densityGPerL)}. Push half-loads
-        where a full one strains you; gloves on, and wash your hands before you eat.
+        <LoadCaution load={delivery} />
       </Caution>
     </Sheet>
   );
@@ -198,7 +233,10 @@ function ShareSheet({
     );
   const share = booking.share ?? 0;
   return (
-    <Sheet title={`Your share: ${loadsWords(share)}`} aside={<span className="soft">plot {plots}</span>}>
+    <Sheet
+      title={`Your share: ${loadsWords(share, delivery.loadUnit)}`}
+      aside={<span className="soft">plot {plots}</span>}
+    >
       <p>
         Because:{' '}
         {booking.reason ? reasonWords(booking.reason, booking.creditBeforeMillionths ?? 0) : 'not shared out yet'}. You
@@ -226,16 +264,17 @@ function ShareSheet({
 
 function Facts({ read: { delivery, tippedAt, keyHolder, timeZone }, society }: { read: Read; society: string }) {
   const { thousandths, unit } = delivery.amount;
-  const amount = `${(thousandths / 1000).toLocaleString('en-GB')} ${unit === 'm3' ? 'm³' : unit}`;
+  const ordered = `${(thousandths / 1000).toLocaleString('en-GB')} ${unit === 'm3' ? 'm³' : unit}`;
+  const expected = loadsWords(delivery.expectedLoads, delivery.loadUnit);
   const facts: [string, string | null][] = [
     ['material', `${delivery.material}${delivery.ageMonths === null ? '' : `, ${delivery.ageMonths} months old`}`],
     ['from', delivery.supplier],
-    ['amount', `${amount}, about ${loadsWords(delivery.expectedLoads)}`],
+    ['amount', delivery.loadUnit === 'bale' ? expected : `${ordered}, about ${expected}`],
     [
       'heap',
       delivery.heapLoads === null
         ? null
-        : `${loadsWords(delivery.heapLoads)} as measured, ${delivery.collectedLoads} collected`,
+        : `${loadsWords(delivery.heapLoads, delivery.loadUnit)} as measured, ${delivery.collectedLoads} collected`,
     ],
     ['comes', dayWords(delivery.arrivesOn)],
     ['booking closes', whenWords(delivery.closesAt, timeZone)],
@@ -244,8 +283,10 @@ function Facts({ read: { delivery, tippedAt, keyHolder, timeZone }, society }: {
     ['key-holder', keyHolder],
     ['at the gate', delivery.gateNote],
     ['price', delivery.priceMinor ? `${formatPounds(delivery.priceMinor)}, split by loads taken` : null],
-    ['in thanks', delivery.thanks],
-    ['barrow-load', `${delivery.barrowLitres} L, about ${formatMass(delivery.barrowLitres * delivery.densityGPerL)}`],
+    [delivery.priceMinor ? 'besides' : 'in return', delivery.thanks],
+    delivery.loadUnit === 'bale'
+      ? ['a bale', `about ${formatMass(loadMassG(delivery))}`]
+      : ['barrow-load', `${delivery.barrowLitres} L, about ${formatMass(loadMassG(delivery))}`],
   ];
   return (
     <Sheet title="The load">

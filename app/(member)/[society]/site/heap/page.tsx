@@ -15,7 +15,7 @@ import { Compared } from './_parts/compared';
 import { Found } from './_parts/found';
 import { wayWords } from './_parts/heap-words';
 import { LeftOut } from './_parts/left-out';
-import { hereOf, type Placed } from './_parts/placed';
+import { hereOf, type Placed, unitFor } from './_parts/placed';
 
 export const metadata: Metadata = { title: 'Where the heap walks least' };
 
@@ -109,8 +109,9 @@ export default async function HeapPage({ params, searchParams }: Props) {
   );
 }
 
-function leadOf({ basis, loads }: Placed): string {
-  const all = loadsWords(loads.here + loads.elsewhere + loads.nowhere);
+function leadOf(read: Placed): string {
+  const { basis, loads } = read;
+  const all = loadsWords(loads.here + loads.elsewhere + loads.nowhere, unitFor(read));
   if (basis.kind === 'shares') return `${basis.delivery?.name}: the ${all} that were shared out.`;
   if (basis.kind === 'bookings') return `${basis.delivery?.name}: the ${all} that are asked for so far.`;
   return `The ${all} of ${basis.materialName?.toLowerCase()} that the ground needs for ${basis.season}.`;

@@ -25,13 +25,14 @@ export default async function OfficeDeliveriesPage({ params }: { params: Promise
         <Table
           caption="Deliveries"
           columns={[{ head: 'delivery' }, { head: 'comes' }, { head: 'state' }]}
-          rows={deliveries.map(({ id, name, arrivesOn, state }) => ({
+          rows={deliveries.map(({ id, name, arrivesOn, state, comesWith }) => ({
             key: id,
             mine: !['settled', 'called_off'].includes(state),
             cells: [
-              <Link key="name" href={`/${society}/office/deliveries/${id}`}>
-                {name}
-              </Link>,
+              <div key="name">
+                <Link href={`/${society}/office/deliveries/${id}`}>{name}</Link>
+                {comesWith.length ? <div className="small soft">comes with {comesWith.join(', ')}</div> : null}
+              </div>,
               dayWords(arrivesOn),
               stateWords(state),
             ],

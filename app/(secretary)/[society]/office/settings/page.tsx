@@ -7,13 +7,14 @@ import { Form } from '@/app/_ui/form';
 import { PageHead, Sheet } from '@/app/_ui/sheet';
 import { Table } from '@/app/_ui/table';
 import {
+  deliveryRules,
   isSettingKey,
-  neverClearYears,
   settingInForce,
   type SettingKey,
   settingParts,
   settings,
 } from '@/lib/domain/catalogue/settings';
+import { settingValueWords } from '@/lib/domain/catalogue/setting-value-words';
 import { citation, standingOf } from '@/lib/domain/catalogue/sources';
 import { readStanding } from '@/lib/usecases/members/read-standing';
 import { readSettings } from '@/lib/usecases/settings/settings';
@@ -26,7 +27,7 @@ type Props = { params: Promise<{ society: string }>; searchParams: Promise<{ rul
 export default async function SettingsPage({ params, searchParams }: Props) {
   const { society } = await params;
   const { rule = '' } = await searchParams;
-  const [{ values, history, today }, { roles }] = await Promise.all([
+  const [{ values, history, keeping, today }, { roles }] = await Promise.all([
     ask(readSettings, society),
     ask(readStanding, society),
   ]);
@@ -46,6 +47,14 @@ export default async function SettingsPage({ params, searchParams }: Props) {
               <input type="hidden" name="key" value={chosen} />
               <ValueField settingKey={chosen} value={String(present(chosen))} />
               <TextField name="from" type="date" label="From" value={today} />
+              <p className="small">
+                {deliveryRules.includes(chosen)
+                  ? keeping.length
+                    ? `It counts from the next delivery that is planned. These keep the rules they were planned with: ${keeping.map((name) => `“${name}”`).join(', ')}. `
+                    : 'It counts from the next delivery that is planned. '
+                  : ''}
+                Every member who can be mailed is told, and it stands on everybody’s page of the week for four weeks.
+              </p>
             </Form>
           </Sheet>
         </section>
@@ -62,18 +71,20 @@ export default async function SettingsPage({ params, searchParams }: Props) {
               { head: '' },
             ]}
             rows={part.keys.map((key) => {
-              const { name, says, source, value, ...setting } = settings[key];
-              const unit = 'unit' in setting ? ` ${setting.unit}` : '';
+              const { name, says, source, value } = settings[key];
               return {
                 key,
                 mine: String(present(key)) !== String(value),
                 cells: [
                   <div key="name">
                     {name}
-                    <div className="small soft">{says}</div>
+                    <div className="small soft">
+                      {says}
+                      {deliveryRules.includes(key) ? ' A change counts from the next delivery planned on.' : ''}
+                    </div>
                   </div>,
-                  inWords(key, present(key), unit),
-                  inWords(key, value, unit),
+                  settingValueWords(key, present(key)),
+                  settingValueWords(key, value),
                   standingOf(source) === 'published' ? citation(source) : standingOf(source),
                   runs ? (
                     <Link key="change" href={`?rule=${key}#change`}>
@@ -93,19 +104,14 @@ export default async function SettingsPage({ params, searchParams }: Props) {
         <ul>
           {history.map(({ key, value, from, by, setAt }) => (
             <li key={`${key}-${setAt.toISOString()}`}>
-              {isSettingKey(key) ? settings[key].name : key}: {value} from {from}, set by {by}
+              {isSettingKey(key) ? settings[key].name : key}:{' '}
+              {isSettingKey(key) && value !== null ? settingValueWords(key, value) : value} from {from}, set by {by}
             </li>
           ))}
         </ul>
       </Sheet>
     </>
   );
-}
-
-function inWords(key: SettingKey, value: string | number, unit: string): string {
-  const setting = settings[key];
-  if (setting.kind === 'choice') return setting.choices.find((choice) => choice.key === value)?.name ?? String(value);
-  return key.startsWith('trouble.') && value === neverClearYears ? 'never clear' : `${value}${unit}`;
 }
 
 function ValueField({ settingKey, value }: { settingKey: SettingKey; value: string }) {

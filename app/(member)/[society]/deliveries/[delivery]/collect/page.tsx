@@ -1,8 +1,9 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
+import { loadsWords } from '@/app/_ui/delivery-words';
+import { LoadCaution } from '@/app/_ui/load-caution';
 import { Caution, Empty, PageHead } from '@/app/_ui/sheet';
-import { formatMass } from '@/lib/domain/quantity/load';
 import { readCollecting } from '@/lib/usecases/deliveries/read-collecting';
 import { GateList } from './_parts/gate-list';
 import { Mine } from './_parts/mine';
@@ -26,7 +27,10 @@ export default async function CollectPage({ params, searchParams }: Props) {
   const atHand = mine.find(({ share, collected }) => collected < share);
   return (
     <>
-      <PageHead title="At the heap" lead={`${delivery.name}: ${left} of ${delivery.heapLoads ?? 0} loads left.`}>
+      <PageHead
+        title="At the heap"
+        lead={`${delivery.name}: ${left} of ${loadsWords(delivery.heapLoads ?? 0, delivery.loadUnit)} left.`}
+      >
         <Link className="button" href={`/${society}/deliveries/${deliveryId}`}>
           Back
         </Link>
@@ -57,13 +61,12 @@ export default async function CollectPage({ params, searchParams }: Props) {
       <div className="stack">
         {isOn ? <WhatIsLeft society={society} read={read} /> : null}
         <Caution>
-          A load weighs about {formatMass(delivery.loadG)}. Bend your knees, push rather than pull, take half-loads
-          where it strains; gloves on, dust downwind, and wash your hands.
+          <LoadCaution load={delivery} />
         </Caution>
       </div>
       {isOn && ticks ? <GateList society={society} read={read} plot={plot} /> : null}
       {atHand ? (
-        <OneMore society={society} deliveryId={deliveryId} row={atHand} several={mine.length > 1 || ticks} />
+        <OneMore society={society} delivery={delivery} row={atHand} several={mine.length > 1 || ticks} />
       ) : null}
     </>
   );

@@ -39,7 +39,7 @@ export default async function QueuePage({ params }: { params: Promise<{ society:
     <>
       <PageHead
         title={`Share-out: ${delivery.name}`}
-        lead={`${provisional ? 'Provisional. ' : ''}${loadsWords(loads)}${delivery.heapLoads === null ? ' expected' : ' in the heap'}. ${endWords(ended)}`}
+        lead={`${provisional ? 'Provisional. ' : ''}${loadsWords(loads, delivery.loadUnit)}${delivery.heapLoads === null ? ' expected' : ' in the heap'}. ${endWords(ended)}`}
       >
         {back}
         <PrintButton>Print the queue</PrintButton>

@@ -5,7 +5,7 @@ import { loadsWords } from '@/app/_ui/delivery-words';
 import { Empty, Reason, Sheet } from '@/app/_ui/sheet';
 import { makeDropPointAction, tipAtAction } from '../actions';
 import { loadedWords, placeWords, proofWords, unitOf, wayWords } from './heap-words';
-import { hereOf, type Placed } from './placed';
+import { hereOf, type Placed, unitFor } from './placed';
 
 /** The place that was found, its proof, and what the secretary can do with it. */
 export function Found({ society, read }: { society: string; read: Placed }) {
@@ -21,7 +21,7 @@ export function Found({ society, read }: { society: string; read: Placed }) {
   return (
     <Sheet title={here ? `Best: ${here.name}` : 'Best: a place on the paths'}>
       <p>
-        {placeWords(best.at, units)}. From there {loadsWords(loads.here)} come to{' '}
+        {placeWords(best.at, units)}. From there {loadsWords(loads.here, unitFor(read))} come to{' '}
         <strong className="figure">
           {loadedWords(best.loadedCm, units)} loaded {unitOf(units)}
         </strong>
@@ -51,11 +51,16 @@ export function Found({ society, read }: { society: string; read: Placed }) {
 }
 
 /** "From there you wheel 7 loads 84 m each." */
-function OwnWays({ read: { placing, units } }: { read: Placed }) {
+function OwnWays({ read }: { read: Placed }) {
+  const { placing, units } = read;
   const own = placing.best?.own ?? [];
   if (own.length === 0) return null;
   const ways = own.flatMap(({ number, loads, wayCm }) =>
-    loads ? [`${loadsWords(loads)} ${wayWords(wayCm, units)} ${loads === 1 ? '' : 'each '}to your plot ${number}`] : [],
+    loads
+      ? [
+          `${loadsWords(loads, unitFor(read))} ${wayWords(wayCm, units)} ${loads === 1 ? '' : 'each '}to your plot ${number}`,
+        ]
+      : [],
   );
   return (
     <p className="notice kept">

@@ -10,6 +10,8 @@ import { PageHead, Reason, Sheet } from '@/app/_ui/sheet';
 import { plotNumbers } from '@/app/_ui/plot-numbers';
 import { readGateList } from '@/lib/usecases/deliveries/read-deliveries';
 import { readDeliveryTests } from '@/lib/usecases/residue/read-tests';
+import { isComing } from '@/lib/domain/delivery/steps';
+import { ComesWith } from '../_parts/comes-with';
 import { HoldSheet } from '../_parts/hold-sheet';
 import { wallTime } from '../_parts/wall-time';
 import {
@@ -46,11 +48,11 @@ type Props = { params: Promise<{ society: string; delivery: string }>; searchPar
 export default async function RunPage({ params, searchParams }: Props) {
   const { society, delivery: deliveryId } = await params;
   const told = said[(await searchParams).said ?? ''];
-  const [{ delivery, rows, timeZone }, residues] = await Promise.all([
+  const [{ delivery, also, rows, timeZone }, residues] = await Promise.all([
     ask(readGateList, society, { deliveryId }),
     ask(readDeliveryTests, society, { deliveryId }),
   ]);
-  const { state } = delivery;
+  const { state, loadUnit: unit } = delivery;
   const booked = rows.filter(({ booking }) => booking);
   const asked = booked.reduce((sum, { booking }) => sum + (booking?.asked ?? 0), 0);
   const outstanding = booked.filter(({ booking }) => (booking?.share ?? 0) > (booking?.collectedLoads ?? 0));
@@ -65,13 +67,18 @@ export default async function RunPage({ params, searchParams }: Props) {
     <>
       <PageHead
         title={delivery.name}
-        lead={`${stateWords(state)}; comes ${dayWords(delivery.arrivesOn)}. ${booked.length} claims for ${loadsWords(asked)}; ${delivery.heapLoads === null ? `about ${delivery.expectedLoads} expected` : `${delivery.heapLoads} in the heap`}.`}
+        lead={`${stateWords(state)}; comes ${dayWords(delivery.arrivesOn)}. ${booked.length} claims for ${loadsWords(asked, unit)}; ${delivery.heapLoads === null ? `about ${delivery.expectedLoads} expected` : `${delivery.heapLoads} in the heap`}.`}
       >
         {is('planned', 'open') ? paper('edit', 'Change the facts') : null}
         {is('planned', 'open') ? paper('sheet', 'Blank booking sheet') : null}
         {is('open') ? paper('type-in', 'Type paper bookings in') : null}
         {is('shared', 'collecting', 'settled') ? paper('share-list', 'Share list for the gate') : null}
         {is('planned', 'open') ? (
+          <Link className="button" href={`/${society}/office/deliveries/new?with=${deliveryId}`}>
+            Add a material that comes with it
+          </Link>
+        ) : null}
+        {is('planned', 'open') && unit === 'barrow' ? (
           <Link className="button" href={`/${society}/measures?what=bucket`}>
             Weigh it by the bucket
           </Link>
@@ -86,6 +93,7 @@ export default async function RunPage({ params, searchParams }: Props) {
         </p>
       ) : null}
       <HeldNotice held={delivery.held} state={state} timeZone={timeZone} />
+      <ComesWith society={society} also={also} />
       <div className="stack">
         {is('planned') ? (
           <Sheet title="1 · Open booking">
@@ -113,8 +121,8 @@ export default async function RunPage({ params, searchParams }: Props) {
             <Sheet title={delivery.heapLoads === null ? '3 · Measure the heap' : 'The heap'}>
               <p>
                 {delivery.heapLoads === null
-                  ? 'Count what it holds in barrow-loads, before anything is taken.'
-                  : `${loadsWords(delivery.heapLoads)} as measured; ${delivery.collectedLoads} collected. If it runs short, measure again: the shares are worked out anew by the same queue.`}
+                  ? `Count ${unit === 'bale' ? 'the bales' : 'what it holds in barrow-loads'}, before anything is taken.`
+                  : `${loadsWords(delivery.heapLoads, unit)} as measured; ${delivery.collectedLoads} collected. If it runs short, measure again: the shares are worked out anew by the same queue.`}
               </p>
               <Form
                 action={measureAction.bind(...bound)}
@@ -123,11 +131,11 @@ export default async function RunPage({ params, searchParams }: Props) {
               >
                 <TextField
                   name="loads"
-                  label="Barrow-loads"
+                  label={unit === 'bale' ? 'Bales' : 'Barrow-loads'}
                   value={String(delivery.heapLoads ?? '')}
                   inputMode="numeric"
                   className="short-field"
-                  hint={`${delivery.expectedLoads} were expected at ${delivery.barrowLitres} L a barrow`}
+                  hint={`${delivery.expectedLoads} were expected${unit === 'bale' ? '' : ` at ${delivery.barrowLitres} L a barrow`}`}
                 />
               </Form>
             </Sheet>
@@ -153,11 +161,11 @@ export default async function RunPage({ params, searchParams }: Props) {
             <Form
               action={confirmAction.bind(...bound)}
               writeId={randomUUID()}
-              submit={`Share out ${delivery.heapLoads} loads`}
+              submit={`Share out ${loadsWords(delivery.heapLoads ?? 0, unit)}`}
             >
               <p>
-                {booked.length} claims for {loadsWords(asked)}. This is done once; everybody is told their share and
-                why.
+                {booked.length} claims for {loadsWords(asked, unit)}. This is done once; everybody is told their share
+                and why.
               </p>
             </Form>
           </Sheet>
@@ -192,7 +200,12 @@ export default async function RunPage({ params, searchParams }: Props) {
                     label: `${plotNumbers(holding.plots)}: ${holding.members.map(({ name }) => name).join(' and ')}`,
                   }))}
                 />
-                <TextField name="loads" label="Loads beyond the share" inputMode="numeric" className="short-field" />
+                <TextField
+                  name="loads"
+                  label={unit === 'bale' ? 'Bales beyond the share' : 'Loads beyond the share'}
+                  inputMode="numeric"
+                  className="short-field"
+                />
                 <TextField name="reason" label="Reason" />
               </Form>
             </Sheet>
@@ -210,7 +223,7 @@ export default async function RunPage({ params, searchParams }: Props) {
         {is('settled') ? (
           <Sheet title="Settled">
             <p>
-              {delivery.collectedLoads} of {delivery.heapLoads} loads were collected.{' '}
+              {delivery.collectedLoads} of {loadsWords(delivery.heapLoads ?? 0, unit)} were collected.{' '}
               <Link href={`/${society}/deliveries/credits`}>Credits</Link>,{' '}
               <Link href={`/${society}/office/money/deliveries/${deliveryId}`}>money to the penny</Link>.
             </p>
@@ -237,6 +250,9 @@ export default async function RunPage({ params, searchParams }: Props) {
           <Sheet title="Call it off">
             <Form action={callOffAction.bind(...bound)} writeId={randomUUID()} submit="Call it off" danger>
               <p>Nobody’s credit changes. All who booked are told.</p>
+              {also.some(({ state: its }) => isComing(its)) ? (
+                <TickField name="together" label="And nothing that comes with it" ticked />
+              ) : null}
               <TickField name="sure" label="Yes, it does not come" />
             </Form>
           </Sheet>

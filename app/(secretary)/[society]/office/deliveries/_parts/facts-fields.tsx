@@ -1,5 +1,6 @@
 import { densityRanges } from '@/app/_ui/density-words';
 import { SelectField, TextField } from '@/app/_ui/field';
+import { bales } from '@/lib/domain/catalogue/bales';
 import { materials } from '@/lib/domain/catalogue/materials';
 import { plainPounds } from '@/lib/domain/ledger/pounds';
 import type { listDeliveries } from '@/lib/usecases/deliveries/read-deliveries';
@@ -8,6 +9,31 @@ type DeliveryRecord = Awaited<ReturnType<typeof listDeliveries.run>>['deliveries
 type Given = Partial<Omit<DeliveryRecord, 'closesAt'>> & { closesAt: string };
 type Named = readonly { readonly id: string; readonly name: string }[];
 type Props = { given: Given; members: Named; dropPoints: Named; suppliers: Named };
+
+// A load is a bale or a barrow: these two are asked only of bales, and are passed over otherwise.
+function BaleFields({ given: { baleMassG } }: { given: Given }) {
+  const kind = bales.find(({ massG }) => massG === baleMassG);
+  return (
+    <div className="row">
+      <SelectField
+        name="bale"
+        label="By the bale, its kind"
+        empty="none of these"
+        value={kind?.key ?? ''}
+        choices={bales.map(({ key, name, massG }) => ({ value: key, label: `${name}: ${massG / 1000} kg` }))}
+      />
+      <TextField
+        name="baleKg"
+        label="or one weighs"
+        value={baleMassG == null || kind ? '' : String(baleMassG / 1000)}
+        inputMode="numeric"
+        suffix="kg"
+        hint="Ask whoever sells them; a small bale of two strings weighs 12 to 14 kg."
+        className="short-field"
+      />
+    </div>
+  );
+}
 
 /** The fields of a delivery. Densities differ by a factor of two between sources: the range stands beside the field. */
 export function FactsFields({ given, members, dropPoints, suppliers }: Props) {
@@ -36,6 +62,7 @@ export function FactsFields({ given, members, dropPoints, suppliers }: Props) {
             { value: 'm3', label: 'cubic metres' },
             { value: 'tonnes', label: 'tonnes' },
             { value: 'loads', label: 'barrow-loads' },
+            { value: 'bales', label: 'bales of straw' },
           ]}
           className="short-field"
         />
@@ -49,6 +76,7 @@ export function FactsFields({ given, members, dropPoints, suppliers }: Props) {
         hint={`Published, in grams a litre: ${densityRanges}. Weigh a bucket of it where you can.`}
         className="short-field"
       />
+      <BaleFields given={given} />
       <div className="row">
         <TextField name="arrivesOn" type="date" label="Comes on" value={given.arrivesOn ?? ''} />
         <TextField name="collectByOn" type="date" label="Collect by" value={given.collectByOn ?? ''} />
@@ -83,7 +111,7 @@ export function FactsFields({ given, members, dropPoints, suppliers }: Props) {
         label="Limit for one holding"
         value={given.capLoads == null ? '' : String(given.capLoads)}
         inputMode="numeric"
-        suffix="loads"
+        suffix="loads or bales"
         hint="empty: none"
         className="short-field"
       />

@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import { unitWord } from '@/app/_ui/delivery-words';
 import { TextField } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
 import { Empty, Sheet } from '@/app/_ui/sheet';
@@ -63,7 +64,11 @@ function GateRow({ society, read: { delivery, timeZone }, row }: Omit<Props, 'pl
           className="inline-form"
         >
           <button type="submit" name="loads" value="1" className="button first">
-            One more<span className="sr-only"> load for plot {number}</span>
+            One more
+            <span className="sr-only">
+              {' '}
+              {unitWord(delivery.loadUnit)} for plot {number}
+            </span>
           </button>
         </Form>
       ) : (

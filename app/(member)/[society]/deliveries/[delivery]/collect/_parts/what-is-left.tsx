@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import Link from 'next/link';
-import { loadsWords, whenWords } from '@/app/_ui/delivery-words';
+import { loadsWords, unitWord, whenWords } from '@/app/_ui/delivery-words';
 import { TextField } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
 import { Sheet } from '@/app/_ui/sheet';
@@ -36,21 +36,21 @@ export function WhatIsLeft({ society, read: { estimate, look, timeZone, mayLook,
     <Sheet title="What is left on the heap">
       <dl>
         <dt>by the count</dt>
-        <dd>{loadsWords(estimate.byCount)}</dd>
+        <dd>{loadsWords(estimate.byCount, delivery.loadUnit)}</dd>
         <dt>by eye</dt>
         <dd>
           {look && estimate.byEye !== null
-            ? `about ${loadsWords(estimate.byEye)}, as seen ${whenWords(look.at, timeZone)}, less what was ticked off since`
+            ? `about ${loadsWords(estimate.byEye, delivery.loadUnit)}, as seen ${whenWords(look.at, timeZone)}, less what was ticked off since`
             : 'nobody has looked yet'}
         </dd>
         <dt>still to come</dt>
-        <dd>{loadsWords(estimate.toCome)}</dd>
+        <dd>{loadsWords(estimate.toCome, delivery.loadUnit)}</dd>
       </dl>
       {mayLook ? (
         <Form action={lookAction.bind(null, society, delivery.id)} writeId={randomUUID()} submit="That is what I see">
           <TextField
             name="loads"
-            label="About how many loads are left?"
+            label={`About how many ${unitWord(delivery.loadUnit)}s are left?`}
             inputMode="numeric"
             className="short-field"
             hint="Whoever looks helps: everybody is warned before it runs short."

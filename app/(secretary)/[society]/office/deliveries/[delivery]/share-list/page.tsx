@@ -1,6 +1,6 @@
 import type { Metadata } from 'next';
 import { ask } from '@/app/_server/caller';
-import { dayWords, reasonWords } from '@/app/_ui/delivery-words';
+import { dayWords, loadsWords, reasonWords, unitWord } from '@/app/_ui/delivery-words';
 import { plotNumbers } from '@/app/_ui/plot-numbers';
 import { readGateList } from '@/lib/usecases/deliveries/read-deliveries';
 import { PaperSheet } from '../../_parts/paper-sheet';
@@ -16,7 +16,7 @@ export default async function ShareListPage({ params }: { params: Promise<{ soci
   return (
     <PaperSheet
       title={`Shares: ${delivery.name}`}
-      lead={`${delivery.heapLoads} loads in the heap. Collect by ${dayWords(delivery.collectByOn)}. Tick a box for each load.`}
+      lead={`${loadsWords(delivery.heapLoads ?? 0, delivery.loadUnit)} in the heap. Collect by ${dayWords(delivery.collectByOn)}. Tick a box for each ${unitWord(delivery.loadUnit)}.`}
       caption="Shares, with boxes to tick"
       columns={[
         { head: 'plot' },

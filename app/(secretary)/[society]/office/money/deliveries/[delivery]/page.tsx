@@ -34,7 +34,7 @@ export default async function ReconcilePage({ params, searchParams }: Props) {
     <>
       <PageHead
         title={`${delivery.name}, to the penny`}
-        lead={`Came ${dayWords(delivery.arrivesOn)}; ${delivery.collectedLoads} of ${loadsWords(delivery.heapLoads)} were taken. ${formatPounds(priceMinor)} by ${loadsWords(delivery.collectedLoads)}.`}
+        lead={`Came ${dayWords(delivery.arrivesOn)}; ${delivery.collectedLoads} of ${loadsWords(delivery.heapLoads, delivery.loadUnit)} were taken. ${formatPounds(priceMinor)} by ${loadsWords(delivery.collectedLoads, delivery.loadUnit)}.`}
       >
         <Link className="button" href={`${room}/deliveries`}>
           The season
