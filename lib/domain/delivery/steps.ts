@@ -14,6 +14,7 @@ export type DeliveryStep =
   | 'change'
   | 'open'
   | 'book'
+  | 'book-late'
   | 'close'
   | 'postpone'
   | 'call-off'
@@ -29,6 +30,8 @@ const allowedIn: Readonly<Record<DeliveryStep, readonly DeliveryState[]>> = {
   change: ['planned', 'open'],
   open: ['planned'],
   book: ['open'],
+  // For what is left over, as long as anything can be.
+  'book-late': ['closed', 'tipped', 'shared', 'collecting'],
   close: ['open'],
   // Before the first collection: bookings stand, credits are untouched.
   postpone: ['planned', 'open', 'closed', 'tipped', 'shared'],

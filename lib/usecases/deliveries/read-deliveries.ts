@@ -12,6 +12,7 @@ import { deliveriesOf, deliveryById, type DeliveryRecord, shareOutRecordOf, unlo
 import { byNumber, type HoldingOnDay, holdingsOfMember, holdingsOn } from '@/lib/data/holding';
 import { memberById, membersOn } from '@/lib/data/member';
 import { materialOf } from '@/lib/domain/catalogue/materials';
+import { mayTake } from '@/lib/domain/delivery/steps';
 import { canSeeDelivery } from '@/lib/domain/policy/delivery';
 import { canBook } from '@/lib/domain/policy/holding';
 import { canEnter, canRunSociety, canTickOffForOthers } from '@/lib/domain/policy/standing';
@@ -21,7 +22,7 @@ import { shareOut } from '@/lib/domain/sharing/share-out';
 import { query, type ReadContext } from '../operation';
 import { NotFound } from '../refusal';
 import { needsForDelivery } from './book-loads';
-import { asRecord, frozenClaims } from './claims';
+import { asRecord, frozenClaims, placesOfLate } from './claims';
 
 const one = z.object({ deliveryId: z.uuid() });
 
@@ -65,6 +66,11 @@ export const readDelivery = query({
     const needs = await needsForDelivery({ tx: db, scope, today }, delivery, mine);
     const bookings = await Promise.all(mine.map(({ id }) => bookingOfHolding(db, scope, deliveryId, id)));
     const totals = await bookingTotals(db, scope, deliveryId);
+    const waiting = await waitingOn(
+      context,
+      delivery,
+      bookings.some((booking) => booking?.lateAt && !booking.withdrawn),
+    );
     const keyHolder = delivery.keyHolderId ? await memberById(db, scope, delivery.keyHolderId, today) : null;
     const unloaders = await unloadersOf(db, scope, deliveryId);
     return {
@@ -76,6 +82,7 @@ export const readDelivery = query({
       unloaders: unloaders.map(({ name }) => name),
       iUnload: unloaders.some(({ id }) => id === scope.memberId),
       totals,
+      waiting,
       claims: mine.map((holding) => ({
         holding,
         mayBook: canBook(scope, holding),
@@ -87,6 +94,17 @@ export const readDelivery = query({
     };
   },
 });
+
+/** Who stands on the waiting list, in the order of coming; read only where the viewer does, for their place on it. */
+async function waitingOn(
+  { db, scope }: ReadContext,
+  { id, state }: DeliveryRecord,
+  isOn: boolean,
+): Promise<{ readonly mayJoin: boolean; readonly bookingIds: readonly string[] }> {
+  const places = isOn ? placesOfLate(await bookingsOf(db, scope, id)) : new Map<string, number>();
+  const bookingIds = [...places].sort(([, one], [, other]) => one - other).map(([bookingId]) => bookingId);
+  return { mayJoin: mayTake('book-late', state), bookingIds };
+}
 
 /** One line of the shares: whose it is, what was asked, needed and given, and why. */
 export type ShareLine = {
@@ -102,6 +120,8 @@ export type ShareLine = {
   readonly collectedLoads: number;
   readonly beyondLoads: number;
   readonly gaveUp: boolean;
+  /** Its place on the waiting list, from 0; null for who was in time. */
+  readonly late: number | null;
 };
 
 /** The whole share-out, provisional or confirmed: the queue, the lot, every share and credit. Only once the lot is revealed. */
@@ -121,6 +141,7 @@ export const readQueue = query({
     const result = shareOut({ loads, claims, lotSeed: seed });
     const holdings = await holdingsById(context, bookings);
     const byId = new Map(bookings.map((booking) => [booking.id, booking]));
+    const late = placesOfLate(bookings);
     const credits = new Map(claims.map(({ id, creditMillionths }) => [id, creditMillionths]));
     const lines = result.shares.flatMap((share): ShareLine[] => {
       const booking = byId.get(share.id);
@@ -138,6 +159,7 @@ export const readQueue = query({
           beyondLoads,
           gaveUp,
           creditBeforeMillionths: credits.get(share.id) ?? 0,
+          late: late.get(share.id) ?? null,
         },
       ];
     });

@@ -11,6 +11,7 @@ import { formatMass } from '@/lib/domain/quantity/load';
 import { readDelivery } from '@/lib/usecases/deliveries/read-deliveries';
 import { readDeliveryTests } from '@/lib/usecases/residue/read-tests';
 import { TestList } from '../../_parts/residue-list';
+import { WaitingList } from './_parts/waiting-list';
 import { unloadAction, bookAction, withdrawAction } from '../actions';
 import { dayWords, loadsWords, reasonWords, stateWords, whenWords } from '@/app/_ui/delivery-words';
 import { plotNumbers } from '@/app/_ui/plot-numbers';
@@ -26,7 +27,7 @@ export default async function DeliveryPage({ params }: Props) {
     ask(readDelivery, society, { deliveryId }),
     ask(readDeliveryTests, society, { deliveryId }),
   ]);
-  const { delivery, timeZone, claims, totals, runs, ticks } = read;
+  const { delivery, timeZone, claims, totals, waiting, runs, ticks } = read;
   const lead =
     delivery.state === 'open'
       ? `Booking closes on ${whenWords(delivery.closesAt, timeZone)}.`
@@ -55,7 +56,9 @@ export default async function DeliveryPage({ params }: Props) {
       <div className="stack">
         {claims.length === 0 ? <Empty>You hold no plot, so there is nothing to book for.</Empty> : null}
         {claims.map((claim) =>
-          isShared ? (
+          waiting.mayJoin && (!claim.booking || claim.booking.lateAt) ? (
+            <WaitingList key={claim.holding.id} claim={claim} society={society} read={read} />
+          ) : isShared ? (
             <ShareSheet key={claim.holding.id} claim={claim} society={society} delivery={delivery} />
           ) : (
             <BookSheet key={claim.holding.id} claim={claim} society={society} read={read} />
@@ -79,6 +82,9 @@ export default async function DeliveryPage({ params }: Props) {
         <Sheet title="So far">
           <p>
             {totals.claims} holdings ask for {loadsWords(totals.asked)}; their ground needs {loadsWords(totals.need)}.
+            {totals.late.claims
+              ? ` On the waiting list: ${totals.late.claims}, for ${loadsWords(totals.late.asked)}.`
+              : ''}
           </p>
         </Sheet>
         {delivery.lot ? (
