@@ -8,6 +8,7 @@ import { recipesWords } from './words/recipes';
 import { residueWords } from './words/residue';
 import type { Words } from './words/shape';
 import { sheetsWords } from './words/sheets';
+import { standingWords } from './words/standing';
 
 const words: Words<RefusalCode> = {
   'write-id-used': () => 'This form was already sent for something else. Open the page afresh and try again.',
@@ -15,6 +16,7 @@ const words: Words<RefusalCode> = {
   ...plotsWords,
   ...groundWords,
   ...deliveriesWords,
+  ...standingWords,
   ...recipesWords,
   ...sheetsWords,
   ...residueWords,

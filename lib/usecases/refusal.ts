@@ -6,6 +6,7 @@ import type { PlotsRefusal } from './refusals/plots';
 import type { RecipesRefusal } from './refusals/recipes';
 import type { ResidueRefusal } from './refusals/residue';
 import type { SheetsRefusal } from './refusals/sheets';
+import type { StandingRefusal } from './refusals/standing';
 
 /** Why a foreseeable thing was not done. The words are chosen in app/_server/words. */
 export type RefusalCode =
@@ -14,6 +15,7 @@ export type RefusalCode =
   | PlotsRefusal
   | GroundRefusal
   | DeliveriesRefusal
+  | StandingRefusal
   | RecipesRefusal
   | SheetsRefusal
   | ResidueRefusal

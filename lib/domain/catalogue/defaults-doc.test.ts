@@ -17,6 +17,7 @@ const sections: readonly (readonly [title: string, file: string])[] = [
   ['Paces', 'paces'],
   ['Manure, compost and straw: density', 'materials'],
   ['Bales', 'bales'],
+  ['Standing bookings: autumn', 'autumn'],
   ['Manure and compost: nutrients', 'nutrient-contents'],
   ['Manure: nitrogen for the next crop', 'nitrogen-availability'],
   ['Nitrogen: limits', 'nitrogen-limits'],

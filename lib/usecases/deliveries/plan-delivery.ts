@@ -28,6 +28,7 @@ import {
 import { mutation, type WriteContext } from '../operation';
 import { NotFound, refuse } from '../refusal';
 import { tell } from '../tell';
+import { bookStanding } from './book-standing';
 import { checkDensity } from './check-density';
 import { takeStep, tellBookers } from './open-delivery';
 import { everyMemberId } from './recipients';
@@ -149,13 +150,14 @@ export const openDelivery = mutation({
     const commitment = commitmentOf(bytesHex);
     await keepLot(tx, scope, deliveryId, { bytesHex, commitment });
     note({ verb: 'opened', thing: 'delivery', thingId: deliveryId, after: { commitment } });
+    const standing = await bookStanding(context, delivery);
     await tell(
       context,
       await everyMemberId(tx, scope, context.today),
       `${delivery.name} is open for booking`,
       `Booking is open for “${delivery.name}”, about ${delivery.expectedLoads} barrow-loads. Sign in to see what your ground needs, and to book.`,
     );
-    return { deliveryId };
+    return { deliveryId, standing };
   },
 });
 

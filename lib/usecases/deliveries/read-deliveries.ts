@@ -22,6 +22,7 @@ import { shareOut } from '@/lib/domain/sharing/share-out';
 import { query, type ReadContext } from '../operation';
 import { NotFound } from '../refusal';
 import { needsForDelivery } from './book-loads';
+import { standingAsking } from './book-standing';
 import { asRecord, frozenClaims, placesOfLate } from './claims';
 
 const one = z.object({ deliveryId: z.uuid() });
@@ -216,6 +217,8 @@ export const readGateList = query({
       today,
       runs: canRunSociety(scope),
       members: (await membersOn(db, scope, today)).filter(({ isHere }) => isHere).map(({ id, name }) => ({ id, name })),
+      // Before it opens: what will then be booked without anybody doing anything.
+      standing: delivery.state === 'planned' ? (await standingAsking(context, delivery)).map(({ asked }) => asked) : [],
       rows: holdings.map((holding) => ({
         holding,
         need: needs.get(holding.id)?.loads ?? 0,

@@ -25,6 +25,9 @@ export default async function DeliveriesPage({ params }: { params: Promise<{ soc
         <Link className="button" href={`/${society}/deliveries/credits`}>
           Credits
         </Link>
+        <Link className="button" href={`/${society}/deliveries/standing`}>
+          Standing bookings
+        </Link>
         <Link className="button" href={`/${society}/measures`}>
           Measures
         </Link>

@@ -127,6 +127,12 @@ function BookSheet({ claim, society, read }: { claim: Read['claims'][number]; so
           </Reason>
         </>
       ) : null}
+      {booking?.fromStanding ? (
+        <p className="soft">
+          Booked by your <Link href={`/${society}/deliveries/standing`}>standing booking</Link>; change it here for this
+          delivery alone.
+        </p>
+      ) : null}
       {isOpen && mayBook ? (
         <Form
           action={bookAction.bind(...bound)}
