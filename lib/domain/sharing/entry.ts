@@ -1,5 +1,5 @@
 import type { Claim } from './claim';
-import { rankOf } from './lot';
+import { ranksOf } from './lot';
 
 /**
  * The stages of the queue: what due ground justifies, then what is asked beyond it; and after both whoever came late, for
@@ -19,10 +19,15 @@ export type Entry = {
   readonly rank: string;
 };
 
-/** Enter a claim in the queue. A need is met only as far as it is asked for. */
-export function entryOf(claim: Claim, lotSeed: string): Entry {
+/** Enter claims in the queue. A need is met only as far as it is asked for. */
+export function entriesOf(claims: readonly Claim[], lotSeed: string): Entry[] {
+  const rankOf = ranksOf(lotSeed);
+  return claims.map((claim) => entryOf(claim, rankOf(claim.id)));
+}
+
+function entryOf(claim: Claim, rank: string): Entry {
   const { asked, need, collected = 0 } = claim;
-  const common = { claim, collected, rank: rankOf(lotSeed, claim.id) };
+  const common = { claim, collected, rank };
   if (isLate(claim)) return { ...common, needs: 0, wants: 0, late: asked };
   const needs = Math.min(asked, need);
   return { ...common, needs, wants: asked - needs, late: 0 };

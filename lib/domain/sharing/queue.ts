@@ -1,5 +1,5 @@
 import { type Claim, checkClaims } from './claim';
-import { entryOf, orderIn, type Stage, stages } from './entry';
+import { entriesOf, orderIn, type Stage, stages } from './entry';
 
 /** One place in the queue: one load for one claim. */
 export type Place = { readonly position: number; readonly stage: Stage; readonly round: number; readonly id: string };
@@ -20,7 +20,7 @@ export function queueOf(claims: readonly Claim[], lotSeed: string, most: number)
     claims.reduce((sum, { collected = 0 }) => sum + collected, most),
     claims,
   );
-  const entries = claims.map((claim) => entryOf(claim, lotSeed));
+  const entries = entriesOf(claims, lotSeed);
   const queue: Place[] = [];
   for (const stage of stages) {
     const order = entries.toSorted(orderIn(stage));

@@ -1,5 +1,5 @@
 import { type Claim, checkClaims, loadMillionths } from './claim';
-import { byRank, type Entry, entryOf, isLate, placesAfter, type Stage } from './entry';
+import { byRank, type Entry, entriesOf, isLate, placesAfter, type Stage } from './entry';
 import { type HeapEnd, heapEnd } from './heap-end';
 
 /** Saved with each result, so that it can be worked out again by the same rule. */
@@ -80,7 +80,7 @@ export function shareOut(given: {
 }): ShareOut {
   const { loads, claims, lotSeed } = given;
   checkClaims(loads, claims);
-  const entries = claims.map((claim) => entryOf(claim, lotSeed));
+  const entries = entriesOf(claims, lotSeed);
   const end = heapEnd(loads, entries);
   const due = duesOf(loads, entries, end);
   const served = new Set(end.served);
