@@ -12,6 +12,7 @@ import { residueWords } from './words/residue';
 import type { Words } from './words/shape';
 import { sheetsWords } from './words/sheets';
 import { suppliersWords } from './words/suppliers';
+import { standingWords } from './words/standing';
 
 const words: Words<RefusalCode> = {
   'write-id-used': () => 'This form was already sent for something else. Open the page afresh and try again.',
@@ -20,6 +21,7 @@ const words: Words<RefusalCode> = {
   ...pathsWords,
   ...groundWords,
   ...deliveriesWords,
+  ...standingWords,
   ...recipesWords,
   ...sheetsWords,
   ...residueWords,

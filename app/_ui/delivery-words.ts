@@ -40,6 +40,7 @@ export function creditWords(millionths: number): string {
 export function reasonWords(reason: ShareReason, creditBeforeMillionths: number): string {
   if (reason.code === 'met-in-full') return 'met in full';
   if (reason.code === 'already-collected') return `had collected more than its ${reason.places} places in the queue`;
+  if (isLate(reason)) return lateWords(reason);
   if (reason.code === 'needs-first')
     return reason.needMet ? 'need met; the heap ended before wants' : 'no due ground; needs came first';
   const at =
@@ -53,6 +54,22 @@ export function reasonWords(reason: ShareReason, creditBeforeMillionths: number)
   if (reason.code === 'odd-load')
     return `${at}, and an odd load (${odd}): ${reason.by === 'credit' ? owed : 'drawn by the lot'}`;
   return `${at}; the odd loads (${odd}) went to ${reason.by === 'credit' ? 'those owed more' : 'those ahead in the lot'}`;
+}
+
+type LateReason = Extract<ShareReason, { code: `late-${string}` }>;
+
+function isLate(reason: ShareReason): reason is LateReason {
+  return reason.code.startsWith('late-');
+}
+
+function lateWords(reason: LateReason): string {
+  if (reason.code === 'late-none') return 'came late; nothing was left over';
+  const each = `came late: of what was left over ${reason.level} each`;
+  if (reason.code === 'late-level') return each;
+  const last = `the last ${reason.left} of ${reason.contenders}`;
+  return reason.code === 'late-turn'
+    ? `${each}, and one of ${last}, in the order of coming`
+    : `${each}; ${last} went to who came sooner`;
 }
 
 /** An instant where the society lives. */

@@ -12,6 +12,9 @@ export type BookingRecord = {
   readonly needReason: unknown;
   readonly onPaper: boolean;
   readonly withdrawn: boolean;
+  /** When it came, where that was after booking had closed. */
+  readonly lateAt: Date | null;
+  readonly fromStanding: boolean;
   readonly bedIds: readonly string[];
   readonly creditBeforeMillionths: number | null;
   readonly share: number | null;
@@ -32,6 +35,8 @@ function toBooking(row: Booking & { beds: { bedId: string }[] }): BookingRecord 
     needReason: row.needReason,
     onPaper: row.onPaper,
     withdrawn: row.withdrawnAt !== null,
+    lateAt: row.lateAt,
+    fromStanding: row.fromStanding,
     bedIds: row.beds.map(({ bedId }) => bedId),
     creditBeforeMillionths: millionths(row.creditBeforeMillionths),
     share: row.share,
@@ -71,11 +76,18 @@ export async function bookedGroundOf(
   return byBooking;
 }
 
-/** How many bookings of a delivery stand, and what they ask for and need together. */
+/** How many bookings of a delivery stand, and what they ask for and need together: those in time, and those on the waiting list. */
 export async function bookingTotals(db: Db, scope: Scope, deliveryId: string) {
-  const where = { deliveryId, societyId: scope.societyId, withdrawnAt: null };
-  const { _count, _sum } = await db.booking.aggregate({ where, _count: true, _sum: { asked: true, needLoads: true } });
-  return { claims: _count, asked: _sum.asked ?? 0, need: _sum.needLoads ?? 0 };
+  const of = async (lateAt: null | { not: null }) => {
+    const where = { deliveryId, societyId: scope.societyId, withdrawnAt: null, lateAt };
+    const { _count, _sum } = await db.booking.aggregate({
+      where,
+      _count: true,
+      _sum: { asked: true, needLoads: true },
+    });
+    return { claims: _count, asked: _sum.asked ?? 0, need: _sum.needLoads ?? 0 };
+  };
+  return { ...(await of(null)), late: await of({ not: null }) };
 }
 
 /** The loads that the bookings of some deliveries ask for, by delivery; one that nobody has booked on is left out. */
@@ -133,6 +145,8 @@ export type NewBooking = {
   readonly needLoads: number;
   readonly needReason: Prisma.InputJsonValue;
   readonly onPaper: boolean;
+  readonly lateAt?: Date | null;
+  readonly fromStanding?: boolean;
   readonly beds: readonly { readonly bedId: string; readonly dueCm2: number }[];
 };
 
@@ -145,8 +159,8 @@ export async function saveBooking(
   at: Date,
 ): Promise<string> {
   const { societyId, memberId } = scope;
-  const { holdingId, beds, ...asked } = booking;
-  const data = { ...asked, bookedByMemberId: memberId, changedAt: at, withdrawnAt: null };
+  const { holdingId, beds, lateAt = null, fromStanding = false, ...asked } = booking;
+  const data = { ...asked, lateAt, fromStanding, bookedByMemberId: memberId, changedAt: at, withdrawnAt: null };
   const { id } = await tx.booking.upsert({
     where: { deliveryId_holdingId: { deliveryId, holdingId } },
     create: { ...data, societyId, deliveryId, holdingId },

@@ -10,6 +10,7 @@ import type { RecipesRefusal } from './refusals/recipes';
 import type { ResidueRefusal } from './refusals/residue';
 import type { SheetsRefusal } from './refusals/sheets';
 import type { SuppliersRefusal } from './refusals/suppliers';
+import type { StandingRefusal } from './refusals/standing';
 
 /** Why a foreseeable thing was not done. The words are chosen in app/_server/words. */
 export type RefusalCode =
@@ -20,6 +21,7 @@ export type RefusalCode =
   | GroundRefusal
   | DeliveriesRefusal
   | HeapRefusal
+  | StandingRefusal
   | RecipesRefusal
   | SheetsRefusal
   | ResidueRefusal

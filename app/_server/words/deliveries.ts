@@ -15,7 +15,11 @@ const states: Record<string, string> = {
 export const deliveriesWords: Words<DeliveriesRefusal> = {
   'step-not-now': ({ state = '' }) => `That cannot be done now: the delivery is ${states[state] ?? state}.`,
   'booking-closed': ({ at }) =>
-    `Booking closed at ${at}. Ask the secretary whether loads are left over once the heap is shared out.`,
+    `Booking closed at ${at}. You can go on the waiting list for what is left over: open the page afresh.`,
+  'booked-in-time': () => 'You booked in time, and that booking stands: the waiting list is for who has none.',
+  'late-below-share': ({ share }) =>
+    `${share} loads are yours already. Ask for ${share} or more; what you do not want you give up at the heap.`,
+  'late-has-share': ({ share }) => `${share} loads are yours already. What you do not want you give up at the heap.`,
   'booked-already': () =>
     'Loads are booked already, with needs worked out for this material and density. Leave both as they were, or call this delivery off and plan another.',
   'above-cap': ({ cap }) => `The society’s limit for this delivery is ${cap} loads a holding. Ask for ${cap} or fewer.`,

@@ -18,6 +18,7 @@ const sections: readonly (readonly [title: string, file: string])[] = [
   ['Manure, compost and straw: density', 'materials'],
   ['Bales', 'bales'],
   ['Old heaps: how they shrink', 'heap-shrinkage'],
+  ['Standing bookings: autumn', 'autumn'],
   ['Manure and compost: nutrients', 'nutrient-contents'],
   ['Manure: nitrogen for the next crop', 'nitrogen-availability'],
   ['Nitrogen: limits', 'nitrogen-limits'],

@@ -14,6 +14,7 @@ export type DeliveryStep =
   | 'change'
   | 'open'
   | 'book'
+  | 'book-late'
   | 'close'
   | 'tip-at'
   | 'postpone'
@@ -31,6 +32,8 @@ const allowedIn: Readonly<Record<DeliveryStep, readonly DeliveryState[]>> = {
   change: ['planned', 'open'],
   open: ['planned'],
   book: ['open'],
+  // For what is left over, as long as anything can be.
+  'book-late': ['closed', 'tipped', 'shared', 'collecting'],
   close: ['open'],
   // Until it lies there.
   'tip-at': ['planned', 'open', 'closed'],

@@ -1,29 +1,48 @@
 import type { Claim } from './claim';
-import { rankOf } from './lot';
+import { ranksOf } from './lot';
 
-/** The two stages of the queue: what due ground justifies, then what is asked beyond it. */
-export type Stage = 'needs' | 'wants';
+/**
+ * The stages of the queue: what due ground justifies, then what is asked beyond it; and after both whoever came late, for
+ * what is left over.
+ */
+export type Stage = 'needs' | 'wants' | 'late';
 
-export const stages: readonly Stage[] = ['needs', 'wants'];
+export const stages: readonly Stage[] = ['needs', 'wants', 'late'];
 
 /** A claim as it stands in the queue: its places in each stage, and its rank in the lot. */
 export type Entry = {
   readonly claim: Claim;
   readonly needs: number;
   readonly wants: number;
+  readonly late: number;
   readonly collected: number;
   readonly rank: string;
 };
 
-/** Enter a claim in the queue. A need is met only as far as it is asked for. */
-export function entryOf(claim: Claim, lotSeed: string): Entry {
-  const needs = Math.min(claim.asked, claim.need);
-  return { claim, needs, wants: claim.asked - needs, collected: claim.collected ?? 0, rank: rankOf(lotSeed, claim.id) };
+/** Enter claims in the queue. A need is met only as far as it is asked for. */
+export function entriesOf(claims: readonly Claim[], lotSeed: string): Entry[] {
+  const rankOf = ranksOf(lotSeed);
+  return claims.map((claim) => entryOf(claim, rankOf(claim.id)));
+}
+
+function entryOf(claim: Claim, rank: string): Entry {
+  const { asked, need, collected = 0 } = claim;
+  const common = { claim, collected, rank };
+  if (isLate(claim)) return { ...common, needs: 0, wants: 0, late: asked };
+  const needs = Math.min(asked, need);
+  return { ...common, needs, wants: asked - needs, late: 0 };
+}
+
+/** Whether a claim came after booking had closed. */
+export function isLate({ late }: Claim): boolean {
+  return late !== undefined;
 }
 
 /** How many places an entry has once so many whole rounds of a stage are over. */
-export function placesAfter({ needs, wants }: Entry, stage: Stage, rounds: number): number {
-  return stage === 'needs' ? Math.min(needs, rounds) : needs + Math.min(wants, rounds);
+export function placesAfter({ needs, wants, late }: Entry, stage: Stage, rounds: number): number {
+  if (stage === 'needs') return Math.min(needs, rounds);
+  if (stage === 'wants') return needs + Math.min(wants, rounds);
+  return needs + wants + Math.min(late, rounds);
 }
 
 /** Order of the lot: smallest rank first. */
@@ -31,7 +50,15 @@ export function byRank(a: Entry, b: Entry): number {
   return a.rank < b.rank ? -1 : 1;
 }
 
-/** Order within every round: highest opening credit first, then the lot. */
-export function byCreditThenLot(a: Entry, b: Entry): number {
+/** Order within a round: highest opening credit first, then the lot; among the late, as they came. */
+export function orderIn(stage: Stage): (a: Entry, b: Entry) => number {
+  return stage === 'late' ? byComing : byCreditThenLot;
+}
+
+function byCreditThenLot(a: Entry, b: Entry): number {
   return b.claim.creditMillionths - a.claim.creditMillionths || byRank(a, b);
+}
+
+function byComing(a: Entry, b: Entry): number {
+  return (a.claim.late ?? 0) - (b.claim.late ?? 0);
 }

@@ -1,4 +1,4 @@
-import { byCreditThenLot, type Entry, placesAfter, type Stage, stages } from './entry';
+import { type Entry, orderIn, placesAfter, type Stage, stages } from './entry';
 
 /** Where a heap ends: after so many whole rounds of a stage, with who wanted the next place and who still had one. */
 export type HeapEnd =
@@ -19,7 +19,7 @@ export type HeapEnd =
  *
  * @param loads    whole number ≥ Σ collected [barrow-loads]
  * @param entries  n ≥ 0 entries with unique ids; not changed
- * @returns        contenders in order of credit, then of the lot; served is the head of them, always short of all
+ * @returns        contenders in the order of their stage; served is the head of them, always short of all
  * @example        5 loads; needs 1, 4, 4 → stage needs, 2 rounds, 2 contenders, none served
  */
 export function heapEnd(loads: number, entries: readonly Entry[]): HeapEnd {
@@ -27,7 +27,7 @@ export function heapEnd(loads: number, entries: readonly Entry[]): HeapEnd {
     const most = entries.reduce((rounds, entry) => Math.max(rounds, entry[stage]), 0);
     if (takenAfter(entries, stage, most) <= loads) continue;
     const rounds = wholeRounds(loads, entries, stage, most);
-    const contenders = entries.filter((entry) => entry[stage] > rounds).sort(byCreditThenLot);
+    const contenders = entries.filter((entry) => entry[stage] > rounds).sort(orderIn(stage));
     const left = loads - takenAfter(entries, stage, rounds);
     return { stage, rounds, contenders, served: longestPrefix(contenders, stage, rounds, left) };
   }

@@ -60,12 +60,22 @@ export function lotSeed(given: {
 }
 
 /**
+ * The ranks of a lot, one after another. The seed fills the hash's first block whatever the claim, so it is hashed once.
+ *
+ * @returns a function that gives a claim's rank, as `rankOf`
+ */
+export function ranksOf(seedHex: string): (id: string) => string {
+  const begun = sha256.create().update(utf8ToBytes(`${seedHex}:`));
+  return (id) => bytesToHex(begun.clone().update(utf8ToBytes(id)).digest());
+}
+
+/**
  * A claim's rank in the lot: SHA-256 of the text `seed:id`. Smallest comes first.
  *
  * @returns 64 lower-case hexadecimal digits, to be compared as text
  */
 export function rankOf(seedHex: string, id: string): string {
-  return bytesToHex(sha256(utf8ToBytes(`${seedHex}:${id}`)));
+  return ranksOf(seedHex)(id);
 }
 
 function checkedBytes(bytesHex: string): Uint8Array {

@@ -1,5 +1,5 @@
 import { type Claim, checkClaims } from './claim';
-import { byCreditThenLot, entryOf, type Stage, stages } from './entry';
+import { entriesOf, orderIn, type Stage, stages } from './entry';
 
 /** One place in the queue: one load for one claim. */
 export type Place = { readonly position: number; readonly stage: Stage; readonly round: number; readonly id: string };
@@ -20,9 +20,10 @@ export function queueOf(claims: readonly Claim[], lotSeed: string, most: number)
     claims.reduce((sum, { collected = 0 }) => sum + collected, most),
     claims,
   );
-  const order = claims.map((claim) => entryOf(claim, lotSeed)).sort(byCreditThenLot);
+  const entries = entriesOf(claims, lotSeed);
   const queue: Place[] = [];
   for (const stage of stages) {
+    const order = entries.toSorted(orderIn(stage));
     for (let round = 1; queue.length < most; round++) {
       const taking = order.filter((entry) => entry[stage] >= round).slice(0, most - queue.length);
       if (taking.length === 0) break;

@@ -208,4 +208,4 @@ test('what was given is left as it was', () => {
 });
 
 test('the method is named with its version', () =>
-  expect(shareOut({ loads: 0, claims: [], lotSeed }).method).toEqual({ name: 'queue of whole loads', version: 1 }));
+  expect(shareOut({ loads: 0, claims: [], lotSeed }).method).toEqual({ name: 'queue of whole loads', version: 2 }));

@@ -1,9 +1,9 @@
 import { type Claim, checkClaims, loadMillionths } from './claim';
-import { byRank, type Entry, entryOf, placesAfter, type Stage } from './entry';
+import { byRank, type Entry, entriesOf, isLate, placesAfter, type Stage } from './entry';
 import { type HeapEnd, heapEnd } from './heap-end';
 
 /** Saved with each result, so that it can be worked out again by the same rule. */
-const shareOutMethod = { name: 'queue of whole loads', version: 1 } as const;
+const shareOutMethod = { name: 'queue of whole loads', version: 2 } as const;
 
 /** Why a share is what it is: a code and its numbers, for words on a screen. */
 export type ShareReason =
@@ -20,7 +20,18 @@ export type ShareReason =
       readonly contenders: number;
       readonly by: 'credit' | 'lot';
     }
-  | { readonly code: 'already-collected'; readonly places: number };
+  | { readonly code: 'already-collected'; readonly places: number }
+  /** Came late, and the heap ended before the waiting list. */
+  | { readonly code: 'late-none' }
+  /** Came late: so many whole rounds were left over. */
+  | { readonly code: 'late-level'; readonly level: number }
+  /** Came late: of the last loads, one each went to those who came first. */
+  | {
+      readonly code: 'late-turn' | 'late-missed';
+      readonly level: number;
+      readonly left: number;
+      readonly contenders: number;
+    };
 
 type Share = {
   readonly id: string;
@@ -44,12 +55,13 @@ export type ShareOut = {
 };
 
 /**
- * Share whole barrow-loads between claims by the queue: needs first, then wants, one load a round.
+ * Share whole barrow-loads between claims by the queue: needs first, then wants, then who came late, one load a round.
  *
  * Method: constrained equal awards in whole units, in two stages; the last, partial round goes by opening credit, then
  * by lot. A share is the places a claim has in the longest prefix of one fixed queue that fits the heap, so one load more
  * never costs anybody a load. Where loads were collected already, a share is at least those, and the prefix that fits is
  * shorter; what was due is still read from the queue itself, so that whoever took too much owes it to who went short.
+ * Late claims stand behind all others in the order in which they came, outside the lot; no part of a load is due to them.
  *
  * @param loads     loads in the heap; whole number ≥ 0 [barrow-loads]
  * @param claims    n ≥ 0 claims, unique ids; whole numbers ≥ 0 [barrow-loads]; credit in whole millionths [10⁻⁶ load];
@@ -68,7 +80,7 @@ export function shareOut(given: {
 }): ShareOut {
   const { loads, claims, lotSeed } = given;
   checkClaims(loads, claims);
-  const entries = claims.map((claim) => entryOf(claim, lotSeed));
+  const entries = entriesOf(claims, lotSeed);
   const end = heapEnd(loads, entries);
   const due = duesOf(loads, entries, end);
   const served = new Set(end.served);
@@ -78,7 +90,10 @@ export function shareOut(given: {
       shareOf(entry, end, due(entry), { served: served.has(entry), contending: contending.has(entry) }),
     ),
     ended: endOf(end),
-    lotOrder: entries.toSorted(byRank).map(({ claim }) => claim.id),
+    lotOrder: entries
+      .filter(({ claim }) => !isLate(claim))
+      .sort(byRank)
+      .map(({ claim }) => claim.id),
     method: shareOutMethod,
   };
 }
@@ -93,6 +108,7 @@ function duesOf(loads: number, entries: readonly Entry[], end: HeapEnd): (entry:
         entries.map((entry) => ({ ...entry, collected: 0 })),
       )
     : end;
+  if (queued.stage === 'late') return lateDues(queued);
   const pool = queued.served.length * loadMillionths;
   const each = Math.floor(pool / Math.max(queued.contenders.length, 1));
   const over = pool - each * queued.contenders.length;
@@ -100,6 +116,12 @@ function duesOf(loads: number, entries: readonly Entry[], end: HeapEnd): (entry:
     queued.contenders.toSorted(byRank).map(({ claim }, at) => [claim.id, each + (at < over ? 1 : 0)]),
   );
   return (entry) => wholePlaces(entry, queued) * loadMillionths + (parts.get(entry.claim.id) ?? 0);
+}
+
+// Whoever came late is due whole places alone: nobody is owed a part of what was left over.
+function lateDues(queued: HeapEnd): (entry: Entry) => number {
+  const served = new Set(queued.served.map(({ claim }) => claim.id));
+  return (entry) => (wholePlaces(entry, queued) + (served.has(entry.claim.id) ? 1 : 0)) * loadMillionths;
 }
 
 function wholePlaces(entry: Entry, { stage, rounds }: HeapEnd): number {
@@ -124,6 +146,7 @@ function shareOf(entry: Entry, end: HeapEnd, dueMillionths: number, last: LastRo
 function reasonOf({ claim, needs }: Entry, end: HeapEnd, places: number, last: LastRound): ShareReason {
   if (end.stage === 'all-met') return { code: 'met-in-full' };
   const { stage, rounds: level, served, contenders } = end;
+  if (isLate(claim)) return lateReasonOf(claim.asked, end, places, last);
   if (last.contending && served.length > 0) {
     const facts = { stage, level, left: served.length, contenders: contenders.length };
     if (last.served) return { code: 'odd-load', ...facts, by: decidedBy(claim, contenders[served.length]) };
@@ -132,6 +155,16 @@ function reasonOf({ claim, needs }: Entry, end: HeapEnd, places: number, last: L
   if (places === claim.asked) return { code: 'met-in-full' };
   const beforeWants = stage === 'needs' ? needs <= level : level === 0;
   return beforeWants ? { code: 'needs-first', needMet: needs > 0 } : { code: 'level', stage, level };
+}
+
+function lateReasonOf(asked: number, end: HeapEnd, places: number, last: LastRound): ShareReason {
+  if (end.stage !== 'late') return asked === 0 ? { code: 'met-in-full' } : { code: 'late-none' };
+  const { rounds: level, served, contenders } = end;
+  if (last.contending && served.length > 0) {
+    const code = last.served ? 'late-turn' : 'late-missed';
+    return { code, level, left: served.length, contenders: contenders.length };
+  }
+  return places === asked ? { code: 'met-in-full' } : { code: 'late-level', level };
 }
 
 // Against the claim on the other side of the line: unequal credit decided, else the lot.

@@ -1,10 +1,10 @@
 import 'server-only';
-import { bookingOfHolding, saveBooking, withdrawBooking as writeWithdrawn } from '@/lib/data/booking';
+import { bookingOfHolding, withdrawBooking as writeWithdrawn } from '@/lib/data/booking';
 import type { Db } from '@/lib/data/db';
 import { type DeliveryRecord, lockDelivery, setUnloadOffer } from '@/lib/data/delivery';
 import { type HoldingOnDay, holdingById, holdingsOn } from '@/lib/data/holding';
 import { canSeeDelivery } from '@/lib/domain/policy/delivery';
-import { canBook, othersOf } from '@/lib/domain/policy/holding';
+import { canBook } from '@/lib/domain/policy/holding';
 import { canEnter, canRunSociety } from '@/lib/domain/policy/standing';
 import { mayTake } from '@/lib/domain/delivery/steps';
 import { countOf } from './count-of';
@@ -12,7 +12,7 @@ import { bookInput, typeInInput, unloadInput, withdrawInput } from '@/lib/schema
 import { type HoldingNeed, needsByHolding, seasonServed } from '../ground/holding-need';
 import { mutation, type WriteContext } from '../operation';
 import { NotFound, type Refusal, Refused, refuse } from '../refusal';
-import { tell } from '../tell';
+import { checkAsked, checkBeds, enterBooking, tellOtherHolders } from './enter-booking';
 import { takeStep } from './open-delivery';
 import { wallIn } from '@/lib/platform/clock';
 
@@ -47,19 +47,16 @@ export const bookLoads = mutation({
   allow: canEnter,
   input: bookInput,
   write: async (context, { deliveryId, holdingId, asked, beds }) => {
-    const { tx, scope, today, now } = context;
+    const { tx, scope, today } = context;
     const delivery = await openForBooking(context, deliveryId);
     const holding = await holdingById(tx, scope, holdingId, today);
     if (!holding || !canBook(scope, holding)) throw new NotFound();
     checkAsked(delivery, asked);
     const need = (await needsForDelivery(context, delivery, [holding])).get(holdingId);
     if (!need) throw new NotFound();
-    // A bed split or retired since the form was served, or one that was never theirs.
-    if (beds.some((bedId) => !need.lines.some(({ kind, id }) => kind === 'bed' && id === bedId)))
-      refuse('bed-not-there', { field: 'beds' });
+    checkBeds(need, beds);
     const before = await bookingOfHolding(tx, scope, deliveryId, holdingId);
-    const bookingId = await saveBooking(tx, scope, deliveryId, toBooking(holdingId, asked, need, beds, false), now);
-    noteBooking(context, holding, bookingId, before, asked, need.loads);
+    const bookingId = await enterBooking(context, { deliveryId, holding, need, before, asked, beds });
     await tellOtherHolders(
       context,
       holding,
@@ -68,66 +65,6 @@ export const bookLoads = mutation({
     return { bookingId, asked };
   },
 });
-
-function checkAsked({ capLoads }: DeliveryRecord, asked: number): void {
-  if (asked < 1) refuse('asks-nothing', { field: 'asked' });
-  if (capLoads !== null && asked > capLoads) refuse('above-cap', { field: 'asked', numbers: { cap: capLoads } });
-}
-
-function toBooking(holdingId: string, asked: number, need: HoldingNeed, beds: readonly string[], onPaper: boolean) {
-  const named = need.lines.filter(({ kind, id }) => kind === 'bed' && beds.includes(id));
-  const needReason = {
-    season: need.season,
-    serves: need.serves,
-    loadUnit: need.loadUnit,
-    barrowLoadG: need.barrowLoadG,
-    rateGPerM2: need.rateGPerM2,
-    lines: need.lines.map(({ footprint: _, turn, straw, ...line }) => ({
-      ...line,
-      turn: { ...turn, reasons: [...turn.reasons] },
-      straw: [...straw],
-    })),
-  };
-  return {
-    holdingId,
-    asked,
-    needLoads: need.loads,
-    needReason,
-    onPaper,
-    beds: named.map(({ id, turn }) => ({
-      bedId: id,
-      dueCm2: turn.dueCm2 + Math.floor(turn.unloggedCm2 / turn.intervalYears),
-    })),
-  };
-}
-
-function noteBooking(
-  { note }: WriteContext,
-  holding: HoldingOnDay,
-  bookingId: string,
-  before: { asked: number; withdrawn: boolean } | null,
-  asked: number,
-  need: number,
-): void {
-  note({
-    verb: before && !before.withdrawn ? 'changed' : 'booked',
-    thing: 'booking',
-    thingId: bookingId,
-    forHoldingId: holding.id,
-    before: before && !before.withdrawn ? { asked: before.asked } : null,
-    after: { asked, need },
-  });
-}
-
-// Holders have equal rights, so each learns what the other does.
-async function tellOtherHolders(context: WriteContext, holding: HoldingOnDay, body: string): Promise<void> {
-  await tell(
-    context,
-    othersOf(holding, context.scope.memberId),
-    'a booking for your ground',
-    `${body} ${context.scope.memberName} entered it; you can change it until booking closes.`,
-  );
-}
 
 /** Withdraw a booking until booking closes. */
 export const withdrawBooking = mutation({
@@ -160,7 +97,7 @@ export const typeInBookings = mutation({
   allow: canRunSociety,
   input: typeInInput,
   write: async (context, { deliveryId, rows }) => {
-    const { tx, scope, today, now } = context;
+    const { tx, scope, today } = context;
     const delivery = await openForBooking(context, deliveryId);
     const holdings = new Map((await holdingsOn(tx, scope, today)).map((holding) => [holding.id, holding]));
     const typed = rows.filter(({ asked }) => asked.trim() !== '');
@@ -182,14 +119,8 @@ export const typeInBookings = mutation({
       if (!holding || !need) throw new NotFound();
       const before = await bookingOfHolding(tx, scope, deliveryId, holdingId);
       if (before && !before.withdrawn && before.asked === Number(asked)) continue;
-      const id = await saveBooking(
-        tx,
-        scope,
-        deliveryId,
-        toBooking(holdingId, Number(asked), need, before?.bedIds ?? [], true),
-        now,
-      );
-      noteBooking(context, holding, id, before, Number(asked), need.loads);
+      const beds = before?.bedIds ?? [];
+      await enterBooking(context, { deliveryId, holding, need, before, asked: Number(asked), beds, onPaper: true });
     }
     return { count: typed.length };
   },

@@ -28,16 +28,30 @@ export async function frozenClaims(
   const bytesHex = await lotBytesOf(db, scope, delivery.id);
   if (!bytesHex) throw new Error('a delivery that was opened has a lot');
   const credits = record ? null : await creditsOf(db, scope, delivery.materialKey);
-  const claims = bookings.map(({ id, holdingId, asked, needLoads, creditBeforeMillionths, collectedLoads }) => ({
-    id,
-    asked,
-    need: needLoads,
-    creditMillionths: credits ? (credits.get(holdingId) ?? 0) : (creditBeforeMillionths ?? 0),
-    collected: collectedLoads,
-  }));
+  const places = placesOfLate(bookings);
+  const claims = bookings.map(({ id, holdingId, asked, needLoads, creditBeforeMillionths, collectedLoads }): Claim => {
+    const late = places.get(id);
+    return {
+      id,
+      asked,
+      need: needLoads,
+      creditMillionths: credits ? (credits.get(holdingId) ?? 0) : (creditBeforeMillionths ?? 0),
+      collected: collectedLoads,
+      ...(late === undefined ? {} : { late }),
+    };
+  });
+  // Whoever came late is no part of the lot.
+  const inTime = claims.filter(({ late }) => late === undefined);
   const frozen =
-    record?.frozen ?? claims.map(({ id, asked, need, creditMillionths }) => ({ id, asked, need, creditMillionths }));
+    record?.frozen ?? inTime.map(({ id, asked, need, creditMillionths }) => ({ id, asked, need, creditMillionths }));
   return { claims, frozen, seed: lotSeed({ bytesHex, deliveryId: delivery.id, bookings: frozen }) };
+}
+
+/** The late in the order in which they came; of one instant, by id. */
+export function placesOfLate(bookings: readonly Pick<BookingRecord, 'id' | 'lateAt'>[]): ReadonlyMap<string, number> {
+  const late = bookings.flatMap(({ id, lateAt }) => (lateAt ? [{ id, at: lateAt.getTime() }] : []));
+  late.sort((one, other) => one.at - other.at || (one.id < other.id ? -1 : 1));
+  return new Map(late.map(({ id }, at) => [id, at]));
 }
 
 /** What is stored with a confirmed share-out, so that it can be worked out again. */

@@ -32,6 +32,7 @@ import {
 import { mutation, type WriteContext } from '../operation';
 import { NotFound, refuse } from '../refusal';
 import { tell } from '../tell';
+import { bookStanding } from './book-standing';
 import { countOf } from './count-of';
 import { loadTyped } from './load-typed';
 import { takeStep, tellBookers } from './open-delivery';
@@ -181,13 +182,15 @@ export const openDelivery = mutation({
     const coming = await takeStepTogether(context, deliveryId, 'open');
     if (coming.some(({ closesAt }) => closesAt <= context.now)) refuse('closing-in-the-past');
     for (const { id } of coming) await drawLot(context, id);
+    let standing = 0;
+    for (const delivery of coming) standing += await bookStanding(context, delivery);
     await tell(
       context,
       await everyMemberId(context.tx, context.scope, context.today),
       `${coming.map(({ name }) => name).join(', with ')} ${coming.length > 1 ? 'are' : 'is'} open for booking`,
       `Booking is open for ${loadsComing(coming)}${coming.length > 1 ? '; they come together' : ''}. Sign in to see what your ground needs, and to book.`,
     );
-    return { deliveryId };
+    return { deliveryId, standing };
   },
 });
 

@@ -15,6 +15,7 @@ import { byNumber, type HoldingOnDay, holdingsOfMember, holdingsOn } from '@/lib
 import { memberById, membersOn } from '@/lib/data/member';
 import { settingsOn } from '@/lib/data/setting';
 import { materialOf } from '@/lib/domain/catalogue/materials';
+import { mayTake } from '@/lib/domain/delivery/steps';
 import { canSeeDelivery } from '@/lib/domain/policy/delivery';
 import { canBook } from '@/lib/domain/policy/holding';
 import { canReadSeasonPaper } from '@/lib/domain/policy/season-paper';
@@ -25,7 +26,8 @@ import { shareOut } from '@/lib/domain/sharing/share-out';
 import { query, type ReadContext } from '../operation';
 import { NotFound } from '../refusal';
 import { needsForDelivery } from './book-loads';
-import { asRecord, frozenClaims } from './claims';
+import { standingAsking } from './book-standing';
+import { asRecord, frozenClaims, placesOfLate } from './claims';
 
 const one = z.object({ deliveryId: z.uuid() });
 
@@ -73,11 +75,8 @@ async function withIt({ db, scope, now }: ReadContext, { id, togetherId }: Deliv
 }
 
 // A delivery, and how holdings stand with it.
-async function standingOn(
-  { db, scope, today }: ReadContext,
-  delivery: DeliveryRecord,
-  holdings: readonly HoldingOnDay[],
-) {
+async function standingOn(context: ReadContext, delivery: DeliveryRecord, holdings: readonly HoldingOnDay[]) {
+  const { db, scope, today } = context;
   const [needs, totals, bookings] = await Promise.all([
     needsForDelivery({ tx: db, scope, today }, delivery, holdings),
     bookingTotals(db, scope, delivery.id),
@@ -89,7 +88,8 @@ async function standingOn(
     need: needs.get(holding.id) ?? null,
     booking: bookings.find((one) => one?.holdingId === holding.id && !one.withdrawn) ?? null,
   }));
-  return { delivery: titled(delivery), totals, claims };
+  const isOn = claims.some(({ booking }) => booking?.lateAt);
+  return { delivery: titled(delivery), totals, claims, waiting: await waitingOn(context, delivery, isOn) };
 }
 
 /** A delivery as a member sees it: its facts, what their ground needs of it, their booking or share. */
@@ -121,6 +121,17 @@ export const readDelivery = query({
   },
 });
 
+/** Who stands on the waiting list, in the order of coming; read only where the viewer does, for their place on it. */
+async function waitingOn(
+  { db, scope }: ReadContext,
+  { id, state }: DeliveryRecord,
+  isOn: boolean,
+): Promise<{ readonly mayJoin: boolean; readonly bookingIds: readonly string[] }> {
+  const places = isOn ? placesOfLate(await bookingsOf(db, scope, id)) : new Map<string, number>();
+  const bookingIds = [...places].sort(([, one], [, other]) => one - other).map(([bookingId]) => bookingId);
+  return { mayJoin: mayTake('book-late', state), bookingIds };
+}
+
 /** One line of the shares: whose it is, what was asked, needed and given, and why. */
 export type ShareLine = {
   readonly bookingId: string;
@@ -135,6 +146,8 @@ export type ShareLine = {
   readonly collectedLoads: number;
   readonly beyondLoads: number;
   readonly gaveUp: boolean;
+  /** Its place on the waiting list, from 0; null for who was in time. */
+  readonly late: number | null;
 };
 
 /** The whole share-out, provisional or confirmed: the queue, the lot, every share and credit. Only once the lot is revealed. */
@@ -154,6 +167,7 @@ export const readQueue = query({
     const result = shareOut({ loads, claims, lotSeed: seed });
     const holdings = await holdingsById(context, bookings);
     const byId = new Map(bookings.map((booking) => [booking.id, booking]));
+    const late = placesOfLate(bookings);
     const credits = new Map(claims.map(({ id, creditMillionths }) => [id, creditMillionths]));
     const lines = result.shares.flatMap((share): ShareLine[] => {
       const booking = byId.get(share.id);
@@ -171,6 +185,7 @@ export const readQueue = query({
           beyondLoads,
           gaveUp,
           creditBeforeMillionths: credits.get(share.id) ?? 0,
+          late: late.get(share.id) ?? null,
         },
       ];
     });
@@ -228,6 +243,8 @@ export const readGateList = query({
       today,
       runs: canRunSociety(scope),
       members: (await membersOn(db, scope, today)).filter(({ isHere }) => isHere).map(({ id, name }) => ({ id, name })),
+      // Before it opens: what will then be booked without anybody doing anything.
+      standing: delivery.state === 'planned' ? (await standingAsking(context, delivery)).map(({ asked }) => asked) : [],
       rows: holdings.map((holding) => ({
         holding,
         need: needs.get(holding.id)?.loads ?? 0,

@@ -2,6 +2,7 @@
 
 import { submitForm } from '@/app/_server/form-action';
 import type { FormState } from '@/app/_ui/form-state';
+import { bookLate, leaveWaitingList } from '@/lib/usecases/deliveries/book-late';
 import { bookLoads, offerToUnload, withdrawBooking } from '@/lib/usecases/deliveries/book-loads';
 import { giveUp, tickOff, undoTick } from '@/lib/usecases/deliveries/collect';
 import { recordLook } from '@/lib/usecases/deliveries/look-at-heap';
@@ -33,6 +34,38 @@ export async function withdrawAction(
     form,
     fixed: { deliveryId, holdingId },
     done: () => ({ message: 'Withdrawn.' }),
+  });
+}
+
+export async function bookLateAction(
+  slug: string,
+  deliveryId: string,
+  holdingId: string,
+  _: FormState,
+  form: FormData,
+): Promise<FormState> {
+  return submitForm(bookLate, {
+    slug,
+    form,
+    fixed: { deliveryId, holdingId },
+    done: ({ asked, share }) => ({
+      message: `You are on the waiting list for ${asked}.${share ? ` ${share} are yours already.` : ''}`,
+    }),
+  });
+}
+
+export async function leaveWaitingListAction(
+  slug: string,
+  deliveryId: string,
+  holdingId: string,
+  _: FormState,
+  form: FormData,
+): Promise<FormState> {
+  return submitForm(leaveWaitingList, {
+    slug,
+    form,
+    fixed: { deliveryId, holdingId },
+    done: () => ({ message: 'You are off the waiting list.' }),
   });
 }
 

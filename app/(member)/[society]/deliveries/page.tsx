@@ -33,6 +33,9 @@ export default async function DeliveriesPage({ params }: { params: Promise<{ soc
             After the season
           </Link>
         ) : null}
+        <Link className="button" href={`/${society}/deliveries/standing`}>
+          Standing bookings
+        </Link>
         <Link className="button" href={`/${society}/measures`}>
           Measures
         </Link>

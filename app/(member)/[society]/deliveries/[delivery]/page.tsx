@@ -14,6 +14,7 @@ import { loadMassG } from '@/lib/domain/quantity/load-mass';
 import { readDelivery } from '@/lib/usecases/deliveries/read-deliveries';
 import { readDeliveryTests } from '@/lib/usecases/residue/read-tests';
 import { TestList } from '../../_parts/residue-list';
+import { WaitingList } from './_parts/waiting-list';
 import { unloadAction, bookAction, withdrawAction } from '../actions';
 import { dayWords, loadsWords, reasonWords, stateWords, whenWords } from '@/app/_ui/delivery-words';
 import { plotNumbers } from '@/app/_ui/plot-numbers';
@@ -29,7 +30,7 @@ export default async function DeliveryPage({ params }: Props) {
     ask(readDelivery, society, { deliveryId }),
     ask(readDeliveryTests, society, { deliveryId }),
   ]);
-  const { delivery, also, units, timeZone, claims, totals, runs, ticks } = read;
+  const { delivery, also, units, timeZone, claims, totals, waiting, runs, ticks } = read;
   const lead =
     delivery.state === 'open'
       ? `Booking closes on ${whenWords(delivery.closesAt, timeZone)}.`
@@ -58,7 +59,9 @@ export default async function DeliveryPage({ params }: Props) {
       <div className="stack">
         {claims.length === 0 ? <Empty>You hold no plot, so there is nothing to book for.</Empty> : null}
         {claims.map((claim) =>
-          isShared ? (
+          waiting.mayJoin && (!claim.booking || claim.booking.lateAt) ? (
+            <WaitingList key={claim.holding.id} claim={claim} society={society} heap={read} />
+          ) : isShared ? (
             <ShareSheet key={claim.holding.id} claim={claim} society={society} delivery={delivery} />
           ) : (
             <BookSheet key={claim.holding.id} claim={claim} society={society} delivery={delivery} units={units} />
@@ -86,6 +89,9 @@ export default async function DeliveryPage({ params }: Props) {
           <p>
             {totals.claims} holdings ask for {loadsWords(totals.asked, delivery.loadUnit)}; their ground needs{' '}
             {loadsWords(totals.need, delivery.loadUnit)}.
+            {totals.late.claims
+              ? ` On the waiting list: ${totals.late.claims}, for ${loadsWords(totals.late.asked, delivery.loadUnit)}.`
+              : ''}
           </p>
         </Sheet>
         {delivery.lot ? (
@@ -119,7 +125,9 @@ function AlsoComes({ society, other, units }: { society: string; other: Read['al
         ? claims.map((claim) => (
             <BookSheet key={claim.holding.id} claim={claim} society={society} delivery={delivery} units={units} />
           ))
-        : null}
+        : claims
+            .filter(({ booking }) => other.waiting.mayJoin && (!booking || booking.lateAt))
+            .map((claim) => <WaitingList key={claim.holding.id} claim={claim} society={society} heap={other} />)}
     </>
   );
 }
@@ -157,6 +165,12 @@ function BookSheet({ claim, society, delivery, units }: BookSheetProps) {
             <NeedReason need={need} units={units} />
           </Reason>
         </>
+      ) : null}
+      {booking?.fromStanding ? (
+        <p className="soft">
+          Booked by your <Link href={`/${society}/deliveries/standing`}>standing booking</Link>; change it here for this
+          delivery alone.
+        </p>
       ) : null}
       {isOpen && mayBook ? (
         <Form

@@ -48,7 +48,7 @@ type Props = { params: Promise<{ society: string; delivery: string }>; searchPar
 export default async function RunPage({ params, searchParams }: Props) {
   const { society, delivery: deliveryId } = await params;
   const told = said[(await searchParams).said ?? ''];
-  const [{ delivery, also, rows, timeZone }, residues] = await Promise.all([
+  const [{ delivery, also, rows, standing, timeZone }, residues] = await Promise.all([
     ask(readGateList, society, { deliveryId }),
     ask(readDeliveryTests, society, { deliveryId }),
   ]);
@@ -101,6 +101,17 @@ export default async function RunPage({ params, searchParams }: Props) {
               The lot is drawn and its hash published; everybody who can be mailed is told. Booking closes{' '}
               {whenWords(delivery.closesAt, timeZone)}.
             </p>
+            {standing.length ? (
+              <p>
+                {standing.length === 1 ? 'One standing booking' : `${standing.length} standing bookings`} will ask for
+                about{' '}
+                {loadsWords(
+                  standing.reduce((sum, loads) => sum + loads, 0),
+                  unit,
+                )}{' '}
+                at once.
+              </p>
+            ) : null}
             <Form action={openAction.bind(...bound)} writeId={randomUUID()} submit="Open booking">
               {null}
             </Form>

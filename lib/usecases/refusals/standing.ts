@@ -1,0 +1,2 @@
+/** Why something about standing bookings was not done. */
+export type StandingRefusal = 'stands-already';
