@@ -35,6 +35,11 @@ const sections: readonly (readonly [title: string, file: string])[] = [
   ['The store: what stands apart', 'store-apart'],
   ['The store: published losses', 'storage-losses'],
   ['The store: what forecasts assume', 'store-model'],
+  ['Seed: distances', 'spacings'],
+  ['Seed: weights', 'seed-weights'],
+  ['Seed: germination', 'germination-standards'],
+  ['Seed: how long it lives', 'seed-lives'],
+  ['Seed: soil and days to emerge', 'soil-temperatures'],
 ];
 
 type Row = { readonly what: readonly string[]; readonly value: string; readonly source: SourceKey };
