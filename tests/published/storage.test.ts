@@ -3,7 +3,7 @@ import { calendarDate } from '@/lib/domain/calendar/calendar-date';
 import { lifeDays, storageLivesOf } from '@/lib/domain/catalogue/storage-lives';
 import { storageLossesOf } from '@/lib/domain/catalogue/storage-losses';
 import { curingClock } from '@/lib/domain/store/curing-clock';
-import { lifePosterior } from '@/lib/domain/store/life-posterior';
+import { lifeDaysAt, lifePosterior } from '@/lib/domain/store/life-posterior';
 import { lifePrior } from '@/lib/domain/store/life-prior';
 import { soundShare } from '@/lib/domain/store/sound-share';
 import { mustNotStandBeside } from '@/lib/domain/store/stand-apart';
@@ -12,7 +12,7 @@ import { tooColdFor } from '@/lib/domain/store/too-cold';
 // Oregon State University work on eight cultivars at 10 to 15 °C, as quoted by the University of California, Davis, Produce facts:
 // pumpkin and winter squash. Life 2 to 6 months: the same fact sheet, in a copy. A middling lot by the production model.
 describe('winter squash', () => {
-  const middling = lifePosterior(lifePrior('squash', 'sound', 130), []).lifeDaysAt(0.5);
+  const middling = lifeDaysAt(lifePosterior(lifePrior('squash', 'sound', 130), []), 0.5);
 
   test.each([
     [9, 90],
@@ -55,9 +55,23 @@ test.each([
   ['fresh-chilli', 80, 14, 21],
 ] as const)('%s at %i tenths of a degree: %i to %i days', (key, placeTenthC, least, most) => {
   const belief = lifePosterior(lifePrior(key, 'sound', placeTenthC), []);
-  expect(Math.round(belief.lifeDaysAt(0.1))).toBe(least);
-  expect(Math.round(belief.lifeDaysAt(0.9))).toBe(most);
+  expect(Math.round(lifeDaysAt(belief, 0.1))).toBe(least);
+  expect(Math.round(lifeDaysAt(belief, 0.9))).toBe(most);
 });
+
+// University of Massachusetts Extension, Optimal Storage Conditions: carrot at 0 °C and 98 to 100 %, late cabbage alike, beet and swede at
+// 95 %, parsnip at 90 to 95; University of California, Davis: onion 65 to 70 %, pumpkin and squash 12.5 to 15 °C and 50 to 70 %.
+test.each([
+  ['carrot', 0, 0, 98, 100],
+  ['cabbage', 0, 0, 98, 100],
+  ['beetroot', 0, 0, 95, 95],
+  ['swede', 0, 0, 95, 95],
+  ['parsnip', 0, 0, 90, 95],
+  ['onion', 0, 0, 65, 70],
+  ['squash', 125, 150, 50, 70],
+])('%s wants %i to %i tenths of a degree and %i to %i %% of moisture', (key, fromTenthC, toTenthC, fromRh, toRh) =>
+  expect(storageLivesOf(key)[0]).toMatchObject({ fromTenthC, toTenthC, fromRh, toRh }),
+);
 
 describe('other accounts stand beside it', () => {
   const printed = (key: string) =>

@@ -22,6 +22,8 @@ export const storeLimits: readonly StoreLimit[] = [
   { code: 'sweetens', keepingKeys: ['potato'], fromTenthC: null, belowTenthC: 44, source: 'iowa-potato' },
   { code: 'freezes', keepingKeys: ['onion', 'onion-mild'], fromTenthC: null, belowTenthC: -8, source: 'ashrae-copy' },
   { code: 'freezes', keepingKeys: ['garlic'], fromTenthC: null, belowTenthC: -20, source: 'ashrae-copy' },
+  // Another account of garlic, the more careful one.
+  { code: 'freezes', keepingKeys: ['garlic'], fromTenthC: null, belowTenthC: -8, source: 'wflo-2018' },
   { code: 'freezes', keepingKeys: ['leek'], fromTenthC: null, belowTenthC: -7, source: 'ashrae-copy' },
   { code: 'freezes', keepingKeys: ['apple'], fromTenthC: null, belowTenthC: -15, source: 'ashrae-copy' },
   { code: 'freezes', keepingKeys: ['beetroot'], fromTenthC: null, belowTenthC: -9, source: 'ashrae-copy' },

@@ -2,6 +2,7 @@ import type { CalendarDate } from '../calendar/calendar-date';
 import { storeAnswers } from '../catalogue/store-model';
 import { lotNow } from './go-over';
 import { believedLife } from './lasts';
+import { lifeDaysAt } from './life-posterior';
 import { lifePrior } from './life-prior';
 import type { StoreLot } from './lot';
 import { lossesSeen } from './losses-seen';
@@ -62,7 +63,7 @@ function losingFast(lot: StoreLot): UseFirstReason[] {
   const kind = lifePrior(lot.keepingKey, 'sound', lot.placeTenthC);
   const seen = lossesSeen(lot);
   const badPieces = seen.reduce((sum, one) => sum + one.badPieces, 0);
-  if (badPieces === 0 || believedLife(lot).lifeDaysAt(0.5) >= kind.leastDays) return [];
+  if (badPieces === 0 || lifeDaysAt(believedLife(lot), 0.5) >= kind.leastDays) return [];
   const life = Math.exp(kind.logMean);
   const usualPieces = seen.reduce((sum, { fromAgeDays, toAgeDays, ...pieces }) => {
     const there = pieces.badPieces + pieces.soundPieces + pieces.usedPieces / 2;

@@ -6,10 +6,11 @@ import { gammaQuantile } from '../statistics/gamma-quantile';
 import type { StoreLot } from './lot';
 import { amountPerPiece } from './losses-seen';
 
-/** What is held of a household's use of one crop. */
+/** What is held of a household's use of one crop: its meals a day are gamma-distributed. */
 export type HouseholdUse = {
-  /** Pieces a day below which a given share of belief lies. */
-  readonly piecesPerDayAt: (share: number) => number;
+  readonly mealsShape: number;
+  /** Days in which as many meals as the shape come in the mean. */
+  readonly mealsDays: number;
   readonly meanPiecesPerDay: number;
   /** Pieces that go at once. */
   readonly mealPieces: number;
@@ -37,13 +38,21 @@ export function householdUse(lots: Lots, saidPiecesPerWeek: number | null): Hous
   const said = saidPiecesPerWeek === null ? null : positive(saidPiecesPerWeek, 'what is used a week') / 7 / mealPieces;
   if (said === null && days === 0) return null;
   const saidShape = 1 / lossModel.saidUseSpread.value ** 2;
-  const shape = pieces / mealPieces + (said === null ? 0.5 : saidShape);
-  const rate = days + (said === null ? 0 : saidShape / said);
-  return {
-    piecesPerDayAt: (share) => gammaQuantile(share, shape, rate) * mealPieces,
-    meanPiecesPerDay: (shape / rate) * mealPieces,
-    mealPieces,
-  };
+  const mealsShape = pieces / mealPieces + (said === null ? 0.5 : saidShape);
+  const mealsDays = days + (said === null ? 0 : saidShape / said);
+  return { mealsShape, mealsDays, meanPiecesPerDay: (mealsShape / mealsDays) * mealPieces, mealPieces };
+}
+
+/**
+ * The use below which a given share of belief lies.
+ *
+ * @param share  above 0, below 1
+ * @returns      pieces a day, ≥ 0, rising with the share
+ * @throws RangeError on a share that is none
+ * @example      two a day as said: 0.1 → 1.28, 0.9 → 2.80
+ */
+export function piecesPerDayAt({ mealsShape, mealsDays, mealPieces }: HouseholdUse, share: number): number {
+  return gammaQuantile(share, mealsShape, mealsDays) * mealPieces;
 }
 
 function mealOf(lots: Lots): number {

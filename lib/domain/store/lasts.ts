@@ -4,11 +4,11 @@ import { wholeFrom } from '../quantity/checked';
 import { dayOfShare, forecastDays } from './forecast-days';
 import { lotNow } from './go-over';
 import { householdUse, type HouseholdUse } from './household-use';
-import { lifePosterior } from './life-posterior';
+import { type LifeBelief, lifePosterior } from './life-posterior';
 import { lifePrior } from './life-prior';
 import type { StoreLot } from './lot';
 import { amountPerPiece, lossesSeen } from './losses-seen';
-import { runDown } from './run-down';
+import { runDown, type Stock } from './run-down';
 import { scenariosOf } from './scenarios';
 
 /** Saved with each forecast that is kept, so that it can be worked out again by the same rule. */
@@ -56,7 +56,7 @@ export function lastsOf(given: {
   if (held.length === 0)
     return { runsOut: use && nothingLeft, use, likelyLeft: forecastDays.map(() => 0), method: lastsMethod };
   const scenarios = scenariosOf(held.map(believedLife), use);
-  const stock = stockOf(held, { today, mealPieces: use?.mealPieces ?? 1 });
+  const stock = stockOf(held, { today, uncountedDays: uncountedOf(lots, today), mealPieces: use?.mealPieces ?? 1 });
   const likelyLeft = meanOf(scenarios.map((scenario) => runDown(stock, scenario, lossModel.shape.value)));
   return { runsOut: use && rangeOf(likelyLeft), use, likelyLeft, method: lastsMethod };
 }
@@ -72,26 +72,31 @@ function meanOf(each: readonly (readonly number[])[]): readonly number[] {
 }
 
 /** What is believed of a lot's life: its kind's, its condition's, its place's, and its own goings over. */
-export function believedLife(lot: StoreLot): ReturnType<typeof lifePosterior> {
+export function believedLife(lot: StoreLot): LifeBelief {
   return lifePosterior(lifePrior(lot.keepingKey, lot.condition, lot.placeTenthC), lossesSeen(lot));
 }
 
 function stockOf(
   lots: readonly StoreLot[],
-  { today, mealPieces }: { readonly today: CalendarDate; readonly mealPieces: number },
-): Parameters<typeof runDown>[0] {
-  const lastOn = lots.map((lot) => lot.goingsOver.at(-1)?.on ?? lot.putInOn);
+  { today, ...use }: { readonly today: CalendarDate; readonly uncountedDays: number; readonly mealPieces: number },
+): Stock {
   return {
+    ...use,
     pieces: lots.map((lot) => lotNow(lot).sound / amountPerPiece(lot)),
-    agePowers: lots.map((lot, at) => {
-      const age = wholeFrom(0, daysBetween(lot.putInOn, today));
-      const ages = [daysBetween(lot.putInOn, lastOn[at] ?? today), ...forecastDays.map((day) => age + day)];
-      return ages.map((one) => one ** lossModel.shape.value);
+    agePowers: lots.map(({ putInOn, goingsOver }) => {
+      const age = daysBetween(putInOn, today);
+      const since = wholeFrom(0, daysBetween(goingsOver.at(-1)?.on ?? putInOn, today));
+      return [age - since, ...forecastDays.map((day) => age + day)].map((one) => one ** lossModel.shape.value);
     }),
     days: forecastDays,
-    uncountedDays: Math.min(...lastOn.map((on) => wholeFrom(0, daysBetween(on, today)))),
-    mealPieces,
   };
+}
+
+// A round goes over all lots: what was used is counted up to the latest, or not at all yet.
+function uncountedOf(lots: readonly StoreLot[], today: CalendarDate): number {
+  const goneOver = lots.flatMap(({ goingsOver }) => goingsOver.map(({ on }) => on)).sort();
+  const from = goneOver.at(-1) ?? lots.map(({ putInOn }) => putInOn).sort()[0] ?? today;
+  return wholeFrom(0, daysBetween(from, today));
 }
 
 function rangeOf(likely: readonly number[]): DayRange {

@@ -2,8 +2,14 @@ import type { LifePrior } from './life-prior';
 import type { LossSeen } from './losses-seen';
 import { lifeHazard, livesGathered } from './sound-share';
 
-/** What is held of a lot's life once its goings over are taken in: the days below which a given share of belief lies. */
-export type LifeBelief = { readonly lifeDaysAt: (share: number) => number };
+/** What is held of a lot's life once its goings over are taken in. */
+export type LifeBelief = {
+  /** The logarithm of the days, from where to where anything is believed. */
+  readonly fromLog: number;
+  readonly toLog: number;
+  /** The share of belief below each of evenly spaced places between, from 0 to 1. */
+  readonly below: readonly number[];
+};
 
 type LogDensity = (logLife: number) => number;
 
@@ -20,10 +26,10 @@ const tailDrop = 32;
  *
  * @param prior  of `lifePrior`
  * @param seen   of `lossesSeen`; none: the prior itself
- * @returns      lifeDaysAt(share), 0 < share < 1, rising [days]. More bad and less sound never makes it longer
+ * @returns      the belief, to be asked by `lifeDaysAt`. More bad and less sound never makes a life longer at any share
  * @throws RangeError on counts below nothing
  * @source       the model: docs/decisions/0011-how-long-a-lot-lasts.md
- * @example      butternuts, no going over → lifeDaysAt(0.1) 61, lifeDaysAt(0.9) 91
+ * @example      butternuts at 11 °C, no going over → a tenth below 61 days, nine tenths below 91
  */
 export function lifePosterior(prior: LifePrior, seen: readonly LossSeen[]): LifeBelief {
   const density = logDensityOf(prior, seen);
@@ -33,7 +39,19 @@ export function lifePosterior(prior: LifePrior, seen: readonly LossSeen[]): Life
   const high = vanishing(density, { top, most, step: prior.logSd / 16 });
   const width = (high - low) / nodes;
   const below = cumulative((at) => Math.exp(density(low + at * width) - most));
-  return { lifeDaysAt: (share) => Math.exp(low + width * placeOf(share, below)) };
+  return { fromLog: low, toLog: high, below };
+}
+
+/**
+ * The life below which a given share of belief lies, on a straight line between two places.
+ *
+ * @param share  above 0, below 1
+ * @returns      days > 0, rising with the share
+ * @throws RangeError on a share that is none
+ * @example      butternuts at 11 °C, no going over: 0.5 → 75
+ */
+export function lifeDaysAt({ fromLog, toLog, below }: LifeBelief, share: number): number {
+  return Math.exp(fromLog + ((toLog - fromLog) / (below.length - 1)) * placeOf(share, below));
 }
 
 function logDensityOf({ logMean, logSd }: LifePrior, seen: readonly LossSeen[]): LogDensity {
@@ -83,7 +101,7 @@ function cumulative(densityAt: (node: number) => number): readonly number[] {
 
 function placeOf(share: number, below: readonly number[]): number {
   if (!(share > 0 && share < 1)) throw new RangeError(`a share between 0 and 1 is wanted: ${share}`);
-  let [low, high] = [0, nodes];
+  let [low, high] = [0, below.length - 1];
   while (high - low > 1) {
     const middle = (low + high) >> 1;
     if ((below[middle] ?? 1) < share) low = middle;

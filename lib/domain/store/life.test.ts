@@ -2,13 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { goneOver, storeLot } from '@/tests/fixtures/store-lots';
 import { keepings } from '../catalogue/keepings';
-import { lifePosterior } from './life-posterior';
+import { type LifeBelief, lifeDaysAt, lifePosterior } from './life-posterior';
 import { lifePrior } from './life-prior';
 import { type LossSeen, lossesSeen } from './losses-seen';
 import { soundShare } from './sound-share';
 
 const days = (prior: Parameters<typeof lifePosterior>[0], seen: readonly LossSeen[] = []) =>
-  [0.1, 0.5, 0.9].map((share) => Math.round(lifePosterior(prior, seen).lifeDaysAt(share)));
+  [0.1, 0.5, 0.9].map((share) => Math.round(lifeDaysAt(lifePosterior(prior, seen), share)));
 
 describe('what is sound of a lot', () => {
   it('is all of it at first, seven tenths at the end of its life, and ever less', () => {
@@ -125,11 +125,11 @@ describe('the life of a lot', () => {
               ? { ...round, bad: round.bad + 1, sound: Math.max(0, round.sound - 1) }
               : round,
           );
-          const [one, other] = [rounds, worse].map((list) =>
-            lifePosterior(lifePrior(kind, 'sound', null), seenOf(list)),
-          );
+          const [one, other] = [rounds, worse].map(
+            (list): LifeBelief => lifePosterior(lifePrior(kind, 'sound', null), seenOf(list)),
+          ) as [LifeBelief, LifeBelief];
           for (const share of [0.01, 0.1, 0.5, 0.9, 0.99])
-            expect(other?.lifeDaysAt(share)).toBeLessThanOrEqual((one?.lifeDaysAt(share) ?? 0) * (1 + 1e-4));
+            expect(lifeDaysAt(other, share)).toBeLessThanOrEqual(lifeDaysAt(one, share) * (1 + 1e-4));
         },
       ),
     );
@@ -156,14 +156,14 @@ describe('the life of a lot', () => {
         const all = weights.reduce((sum, weight) => sum + weight, 0);
         let sum = 0;
         const median = lives.find((_, at) => (sum += weights[at] ?? 0) >= all / 2) ?? 0;
-        expect(Math.abs(lifePosterior(prior, seen).lifeDaysAt(0.5) - median)).toBeLessThan(0.2);
+        expect(Math.abs(lifeDaysAt(lifePosterior(prior, seen), 0.5) - median)).toBeLessThan(0.2);
       }),
       { numRuns: 40 },
     );
   });
 
   it('refuses shares and counts that are none', () => {
-    expect(() => lifePosterior(prior, []).lifeDaysAt(1)).toThrow(RangeError);
+    expect(() => lifeDaysAt(lifePosterior(prior, []), 1)).toThrow(RangeError);
     expect(() => lifePosterior(prior, seenOf([{ bad: -1, sound: 1, used: 0 }]))).toThrow(RangeError);
   });
 });

@@ -1,8 +1,8 @@
 import { lossModel } from '../catalogue/store-model';
 import { evenSpread } from '../statistics/even-spread';
 import { normalQuantile } from '../statistics/normal-quantile';
-import type { HouseholdUse } from './household-use';
-import type { LifeBelief } from './life-posterior';
+import { type HouseholdUse, piecesPerDayAt } from './household-use';
+import { type LifeBelief, lifeDaysAt } from './life-posterior';
 
 /** One way in which it may go: how long each lot lives, how fast losses come from here on, how fast it is used. */
 export type Scenario = {
@@ -31,8 +31,8 @@ const scenarioCount = 200;
  */
 export function scenariosOf(beliefs: readonly LifeBelief[], use: HouseholdUse | null): readonly Scenario[] {
   return evenSpread(scenarioCount, beliefs.length + 2).map(([used = 0.5, harder = 0.5, ...shares]) => ({
-    livesDays: beliefs.map(({ lifeDaysAt }, lot) => lifeDaysAt(shares[lot] ?? 0.5)),
+    livesDays: beliefs.map((belief, lot) => lifeDaysAt(belief, shares[lot] ?? 0.5)),
     ahead: Math.exp(lossModel.aheadSpread.value * normalQuantile(harder)),
-    piecesPerDay: use?.piecesPerDayAt(used) ?? 0,
+    piecesPerDay: use ? piecesPerDayAt(use, used) : 0,
   }));
 }

@@ -3,8 +3,8 @@ import { positive, wholeFrom } from '../quantity/checked';
 import { evenSpread } from '../statistics/even-spread';
 import { normalQuantile } from '../statistics/normal-quantile';
 import { sortedQuantile } from '../statistics/sorted-quantile';
-import type { HouseholdUse } from './household-use';
-import { lifePosterior } from './life-posterior';
+import { type HouseholdUse, piecesPerDayAt } from './household-use';
+import { lifeDaysAt, lifePosterior } from './life-posterior';
 import { lifePrior } from './life-prior';
 import { soundShare } from './sound-share';
 
@@ -54,9 +54,9 @@ export function wantedArea(given: {
   const prior = lifePrior(given.keepingKey, 'sound', given.placeTenthC);
   const left = soundShare(checkedDays(days), Math.exp(prior.logMean));
   if (left < 0.1) return { code: 'does-not-keep-so-long', soundPermille: Math.round(left * 1000) };
-  const { lifeDaysAt } = lifePosterior(prior, []);
+  const belief = lifePosterior(prior, []);
   const each = evenSpread(scenarios, 3).map(([used = 0.5, lived = 0.5, yielded = 0.5]) => {
-    const pieces = use.piecesPerDayAt(used) * daysToPutIn(days, lifeDaysAt(lived));
+    const pieces = piecesPerDayAt(use, used) * daysToPutIn(days, lifeDaysAt(belief, lived));
     const massG = pieces * positive(given.pieceG, 'the weight of a piece');
     return { massG, areaCm2: yieldsGPerM2.length ? (massG / yieldAt(yieldsGPerM2, yielded)) * 10_000 : 0 };
   });
