@@ -162,6 +162,24 @@ describe('the life of a lot', () => {
     );
   });
 
+  it('is a number of days, rising with the share, whatever was counted', () => {
+    const any = fc.record({ bad: fc.nat(100_000), sound: fc.nat(100_000), used: fc.nat(100_000) });
+    const kinds = fc.constantFrom(...keepings.map(({ key }) => key));
+    fc.assert(
+      fc.property(fc.array(any, { maxLength: 6 }), kinds, fc.constantFrom(1, 100, 3_000), (rounds, kind, stretch) => {
+        const seen = seenOf(rounds).map((one) => ({
+          ...one,
+          fromAgeDays: one.fromAgeDays * stretch,
+          toAgeDays: one.toAgeDays * stretch,
+        }));
+        const belief = lifePosterior(lifePrior(kind, 'damaged', null), seen);
+        const found = [0.001, 0.1, 0.5, 0.9, 0.999].map((share) => lifeDaysAt(belief, share));
+        expect(found.every((one) => Number.isFinite(one) && one > 0)).toBe(true);
+        expect([...found].sort((one, other) => one - other)).toEqual(found);
+      }),
+    );
+  });
+
   it('refuses shares and counts that are none', () => {
     expect(() => lifeDaysAt(lifePosterior(prior, []), 1)).toThrow(RangeError);
     expect(() => lifePosterior(prior, seenOf([{ bad: -1, sound: 1, used: 0 }]))).toThrow(RangeError);
