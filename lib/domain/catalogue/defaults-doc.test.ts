@@ -29,6 +29,18 @@ const sections: readonly (readonly [title: string, file: string])[] = [
   ['From manure to harvest', 'harvest-intervals'],
   ['The residue test', 'bioassay-protocols'],
   ['Cautions', 'cautions'],
+  ['The store: kinds', 'keepings'],
+  ['The store: published lives', 'storage-lives'],
+  ['The store: curing', 'curings'],
+  ['The store: too cold and too warm', 'store-limits'],
+  ['The store: what stands apart', 'store-apart'],
+  ['The store: published losses', 'storage-losses'],
+  ['The store: what forecasts assume', 'store-model'],
+  ['Seed: distances', 'spacings'],
+  ['Seed: weights', 'seed-weights'],
+  ['Seed: germination', 'germination-standards'],
+  ['Seed: how long it lives', 'seed-lives'],
+  ['Seed: soil and days to emerge', 'soil-temperatures'],
 ];
 
 type Row = { readonly what: readonly string[]; readonly value: string; readonly source: SourceKey };
@@ -57,14 +69,28 @@ function rowsIn(value: unknown, what: readonly string[]): Row[] {
 }
 
 function labelOf(item: unknown, at: number): string {
-  const { key, materialKey, name, code, soil, cropKeys, fromPhTenths } = isObject(item) ? item : {};
-  const said = [key, materialKey, name, code, soil].find((one) => typeof one === 'string');
-  if (typeof said === 'string') return said;
-  if (Array.isArray(cropKeys)) return cropKeys.join(', ');
+  const { key, materialKey, keepingKey, name, code, soil, fromPhTenths, ...row } = isObject(item) ? item : {};
+  const said = [key, materialKey, keepingKey, name, code, soil].find((one) => typeof one === 'string');
+  const concerned = [row.cropKeys, row.keepingKeys, row.harmedKeys].find(Array.isArray);
+  if (typeof said === 'string') return code && concerned ? `${said} ${concerned.join(', ')}` : said;
+  if (concerned) return concerned.join(', ');
   return typeof fromPhTenths === 'number' ? `from pH ${fromPhTenths / 10}` : String(at + 1);
 }
 
-const texts = ['key', 'name', 'says', 'words', 'german', 'unit', 'kind', 'materialKey', 'text', 'code', 'typedIn'];
+const texts = [
+  'key',
+  'name',
+  'says',
+  'words',
+  'german',
+  'unit',
+  'kind',
+  'materialKey',
+  'keepingKey',
+  'text',
+  'code',
+  'typedIn',
+];
 
 function valueOf(row: Readonly<Record<string, unknown>>): string {
   if ('value' in row) return [row.value, row.unit].filter((one) => one !== undefined).join(' ');
@@ -84,6 +110,7 @@ async function rowsOf(file: string): Promise<Row[]> {
       const [, group = '', field = ''] = what.join('.').split('.').slice(-3);
       return [field, group];
     });
+  if (file === 'keepings') return gathered(rows, ({ what: [, kind = '', field = ''] }) => [field, kind]);
   // As printed: the values are the table's own.
   return file === 'crop-demands'
     ? gathered(
