@@ -97,6 +97,33 @@ test('one load more costs nobody a load, whatever was collected; and the order o
   );
 });
 
+test('whoever came late neither owes nor is owed for what others take, or for who comes after them', () => {
+  const timely = { id: 'timely', asked: 5, need: 5, creditMillionths: 0 };
+  const first = { id: 'first', asked: 5, need: 0, creditMillionths: 0, late: 0 };
+  const changesOn = (loads: number, claims: readonly (Claim & { readonly collected: number })[]) =>
+    settle({ loads, claims, lotSeed: '5eed' });
+  // Another joins behind one who has collected.
+  const joined = changesOn(8, [
+    { ...timely, collected: 5 },
+    { ...first, asked: 3, collected: 3 },
+    { ...first, id: 'second', asked: 3, late: 1, collected: 0 },
+  ]);
+  expect(joined.changes.map(({ changeMillionths }) => changeMillionths)).toEqual([0, 0, 0]);
+  // Somebody in time takes two beyond their share.
+  const beyond = changesOn(10, [
+    { ...timely, collected: 7 },
+    { ...first, collected: 3 },
+  ]);
+  expect(beyond.changes.map(({ changeMillionths }) => changeMillionths)).toEqual([-2_000_000, 0]);
+  // The heap turns out smaller when the late one has theirs already: what was due to who was in time is owed to them.
+  const shorter = changesOn(6, [
+    { ...timely, asked: 6, need: 6, collected: 3 },
+    { ...first, asked: 3, collected: 3 },
+  ]);
+  expect(shorter).toMatchObject({ lapsedMillionths: 0 });
+  expect(shorter.changes.map(({ changeMillionths }) => changeMillionths)).toEqual([3_000_000, -3_000_000]);
+});
+
 test('each is told why', () => {
   const claims = [
     { id: 'timely', asked: 2, need: 1, creditMillionths: 0 },

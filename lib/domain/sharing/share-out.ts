@@ -1,5 +1,6 @@
 import { type Claim, checkClaims, loadMillionths } from './claim';
-import { byRank, type Entry, entriesOf, isLate, placesAfter, type Stage } from './entry';
+import { duesOf, wholePlaces } from './due';
+import { byRank, type Entry, entriesOf, isLate, type Stage } from './entry';
 import { type HeapEnd, heapEnd } from './heap-end';
 
 /** Saved with each result, so that it can be worked out again by the same rule. */
@@ -82,13 +83,15 @@ export function shareOut(given: {
   checkClaims(loads, claims);
   const entries = entriesOf(claims, lotSeed);
   const end = heapEnd(loads, entries);
-  const due = duesOf(loads, entries, end);
   const served = new Set(end.served);
   const contending = new Set(end.contenders);
+  const placesOf = (entry: Entry) => wholePlaces(entry, end) + (served.has(entry) ? 1 : 0);
+  const dues = duesOf(loads, entries, (entry) => Math.max(entry.collected, placesOf(entry)));
   return {
-    shares: entries.map((entry) =>
-      shareOf(entry, end, due(entry), { served: served.has(entry), contending: contending.has(entry) }),
-    ),
+    shares: entries.map((entry) => {
+      const last = { served: served.has(entry), contending: contending.has(entry) };
+      return shareOf(entry, end, placesOf(entry), { dueMillionths: dues.get(entry.claim.id) ?? 0, last });
+    }),
     ended: endOf(end),
     lotOrder: entries
       .filter(({ claim }) => !isLate(claim))
@@ -98,41 +101,15 @@ export function shareOut(given: {
   };
 }
 
-// As the queue has it, whatever was collected: whole rounds, and an equal part of what the last round held, its leftover
-// millionths one each in lot order.
-function duesOf(loads: number, entries: readonly Entry[], end: HeapEnd): (entry: Entry) => number {
-  const begun = entries.some(({ collected }) => collected > 0);
-  const queued = begun
-    ? heapEnd(
-        loads,
-        entries.map((entry) => ({ ...entry, collected: 0 })),
-      )
-    : end;
-  if (queued.stage === 'late') return lateDues(queued);
-  const pool = queued.served.length * loadMillionths;
-  const each = Math.floor(pool / Math.max(queued.contenders.length, 1));
-  const over = pool - each * queued.contenders.length;
-  const parts = new Map(
-    queued.contenders.toSorted(byRank).map(({ claim }, at) => [claim.id, each + (at < over ? 1 : 0)]),
-  );
-  return (entry) => wholePlaces(entry, queued) * loadMillionths + (parts.get(entry.claim.id) ?? 0);
-}
-
-// Whoever came late is due whole places alone: nobody is owed a part of what was left over.
-function lateDues(queued: HeapEnd): (entry: Entry) => number {
-  const served = new Set(queued.served.map(({ claim }) => claim.id));
-  return (entry) => (wholePlaces(entry, queued) + (served.has(entry.claim.id) ? 1 : 0)) * loadMillionths;
-}
-
-function wholePlaces(entry: Entry, { stage, rounds }: HeapEnd): number {
-  return stage === 'all-met' ? entry.claim.asked : placesAfter(entry, stage, rounds);
-}
-
 type LastRound = { readonly served: boolean; readonly contending: boolean };
 
-function shareOf(entry: Entry, end: HeapEnd, dueMillionths: number, last: LastRound): Share {
+function shareOf(
+  entry: Entry,
+  end: HeapEnd,
+  places: number,
+  { dueMillionths, last }: { dueMillionths: number; last: LastRound },
+): Share {
   const { claim, collected } = entry;
-  const places = wholePlaces(entry, end) + (last.served ? 1 : 0);
   const share = Math.max(collected, places);
   return {
     id: claim.id,
