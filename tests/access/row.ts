@@ -61,6 +61,8 @@ export type Ids = Readonly<
     | 'collectedId'
     | 'settledId'
     | 'leftOverId'
+    | 'waitingId'
+    | 'standingId'
     | 'bookingId'
     | 'entryId'
     | 'accountId'

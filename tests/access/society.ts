@@ -12,6 +12,7 @@ import { makeMoney } from './fill/money';
 import { makePaths } from './fill/paths';
 import { makeTests } from './fill/residue';
 import { makeSupplier } from './fill/suppliers';
+import { makeWaiting } from './fill/waiting';
 import type { Ids, Person } from './row';
 
 export type FilledSociety = {
@@ -36,6 +37,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
   const members = await makeMembers(society, word);
   const ground = await makeGround(society, word, members);
   const deliveries = await makeDeliveries(word, members, ground, wanted);
+  const waiting = await makeWaiting(word, members, ground, wanted);
   const paths = await makePaths(word, members, society.siteId);
   const suppliers = await makeSupplier(word, members, deliveries);
   const tests = await makeTests(word, members, deliveries.openId);
@@ -62,6 +64,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
       ...tests,
       ...money,
       ...paths,
+      ...waiting,
       ...suppliers,
       siteId: society.siteId,
       holderId: holder.id,

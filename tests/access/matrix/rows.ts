@@ -10,6 +10,7 @@ import { residue } from './residue';
 import { ordering } from './ordering';
 import { season } from './season';
 import { sheets } from './sheets';
+import { waiting } from './waiting';
 
 /** Every operation there is, with who may; a missing one fails the suite. */
 export const rows: readonly Row[] = [
@@ -18,6 +19,7 @@ export const rows: readonly Row[] = [
   ...recipes,
   ...sheets,
   ...deliveries,
+  ...waiting,
   ...residue,
   ...measures,
   ...money,
