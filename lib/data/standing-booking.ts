@@ -59,6 +59,16 @@ export async function changeStandingTo(
   await tx.standingBooking.updateMany({ where: { id, societyId: scope.societyId }, data });
 }
 
+/** End those of a holding; their ids. */
+export async function endStandingOf(tx: Tx, scope: Scope, holdingId: string, endedAt: Date): Promise<string[]> {
+  const ended = await tx.standingBooking.updateManyAndReturn({
+    where: { holdingId, societyId: scope.societyId, endedAt: null },
+    data: { endedAt },
+    select: { id: true },
+  });
+  return ended.map(({ id }) => id);
+}
+
 /** End it; what it booked stands. */
 export async function endStandingAt(tx: Tx, scope: Scope, id: string, endedAt: Date): Promise<void> {
   await tx.standingBooking.updateMany({ where: { id, societyId: scope.societyId }, data: { endedAt } });

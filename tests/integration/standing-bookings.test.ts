@@ -9,6 +9,7 @@ import {
   readStandingBookings,
   startStanding,
 } from '@/lib/usecases/deliveries/standing-bookings';
+import { endTenancy } from '@/lib/usecases/plots/keep-tenancies';
 import {
   deliveryFacts,
   done,
@@ -121,10 +122,14 @@ describe('a standing booking', () => {
     await done(start());
   });
 
-  it('does nothing for who holds no plot any more', async () => {
+  it('ends with the holding, and is nobody’s of whoever takes the ground over', async () => {
     await done(start());
-    const { id: tenancyId } = await db().tenancy.findFirstOrThrow({ where: { holdingId: plot.holdingId } });
-    await db().tenancy.update({ where: { id: tenancyId }, data: { untilOn: new Date('2025-01-01') } });
+    const from = new Date().toISOString().slice(0, 10);
+    await done(endTenancy.run(secretary(), once({ plotId: plot.plotId, from, sure: 'yes' })));
+    expect(await db().standingBooking.count({ where: { holdingId: plot.holdingId, endedAt: null } })).toBe(0);
+    expect(
+      await db().auditRow.count({ where: { societyId: society.id, thing: 'standing booking', verb: 'ended' } }),
+    ).toBe(1);
     expect((await open()).standing).toBe(0);
     expect(await readStandingBookings.run(holder.caller, {})).toEqual([]);
   });

@@ -104,6 +104,17 @@ describe('the waiting list', () => {
     expect(await refusedWith(ask(first, deliveryId, '1'))).toEqual(['step-not-now']);
   });
 
+  it('goes round load by load, and whoever has less by somebody behind them is told', async () => {
+    const deliveryId = await closedLoad(11);
+    const [first, second] = late;
+    expect(await done(ask(first, deliveryId, '3'))).toMatchObject({ share: 3 });
+    expect(await done(ask(second, deliveryId, '3'))).toMatchObject({ share: 1 });
+    expect(await sharesOf(deliveryId)).toEqual([4, 4, 2, 1]);
+    const where = { societyId: society.id, subject: { contains: 'less for you' } };
+    expect(await db().mailMessage.count({ where })).toBe(1);
+    await finish(deliveryId);
+  });
+
   it('a smaller heap takes from it first, and a larger one gives', async () => {
     const deliveryId = await closedLoad(12);
     for (const who of late) await done(ask(who, deliveryId, '2'));

@@ -138,6 +138,9 @@ Credits are kept in whole millionths: those that do not divide are due to the fi
 millionth for each delivery, and the second by n − 1. Where contenders change, no whole-load rule can promise to stay under one load: two
 pairs, then their losers, leave one holding owed a whole load. So the largest credit of a society is shown in the service, not hidden.
 
+Who books after closing has no part in any of this: such claims come behind all others, in the order in which they came, and what they
+are given is all that they were due. They change no share of those in time and no credit ([decision 10](decisions/0010-late-claims-come-last.md)).
+
 ## By delivery
 
 ${byDelivery.join('\n')}`;

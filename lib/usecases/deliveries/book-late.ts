@@ -11,6 +11,7 @@ import { needsForDelivery } from './book-loads';
 import { checkAsked, checkBeds, enterBooking } from './enter-booking';
 import { takeStep } from './open-delivery';
 import { reshare } from './share-out';
+import { tellMoved } from './tell-moved';
 
 async function ownHolding({ tx, scope, today }: WriteContext, holdingId: string): Promise<HoldingOnDay> {
   const holding = await holdingById(tx, scope, holdingId, today);
@@ -43,8 +44,11 @@ export const bookLate = mutation({
     const onPaper = canRunSociety(scope) && !holding.memberIds.includes(scope.memberId);
     const lateAt = stands?.lateAt ?? now;
     const bookingId = await enterBooking(context, { deliveryId, holding, need, before, asked, beds, onPaper, lateAt });
-    if (delivery.state === 'shared' || delivery.state === 'collecting')
-      await reshare(context, delivery, delivery.heapLoads ?? 0);
+    if (delivery.state === 'shared' || delivery.state === 'collecting') {
+      const moved = await reshare(context, delivery, delivery.heapLoads ?? 0);
+      const others = moved.filter((one) => one.holdingId !== holdingId);
+      await tellMoved(context, delivery, others);
+    }
     const given = (await bookingOfHolding(tx, scope, deliveryId, holdingId))?.share ?? null;
     await tellOthers(context, holding, `Your holding is on the waiting list of “${delivery.name}” for ${asked}.`);
     return { bookingId, asked, share: given };

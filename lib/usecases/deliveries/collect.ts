@@ -11,7 +11,7 @@ import { NotFound, refuse } from '../refusal';
 import { tell } from '../tell';
 import { takeStep, tellBookers } from './open-delivery';
 import { reshare } from './share-out';
-import { tellRisen } from './tell-risen';
+import { tellMoved } from './tell-moved';
 
 type AtHeap = { delivery: DeliveryRecord; booking: BookingRecord; holding: HoldingOnDay };
 
@@ -131,7 +131,7 @@ export const giveUp = mutation({
     const left = (booking.share ?? 0) - booking.collectedLoads;
     if (left <= 0) refuse('above-share', { numbers: { left: 0 } });
     await giveUpRest(tx, scope, bookingId, now);
-    await tellRisen(context, delivery, await reshare(context, delivery, delivery.heapLoads ?? 0));
+    await tellMoved(context, delivery, await reshare(context, delivery, delivery.heapLoads ?? 0));
     note({
       verb: 'given up',
       thing: 'booking',

@@ -139,11 +139,11 @@ async function refuseWhileUnsettled({ tx, scope }: WriteContext, delivery: Deliv
   if (name) refuse('another-unsettled', { numbers: { name } });
 }
 
-/** A holding whose share grew when the queue was run again. */
-export type Risen = { readonly holdingId: string; readonly from: number; readonly to: number };
+/** A holding whose share is another since the queue was run again. */
+export type Moved = { readonly holdingId: string; readonly from: number; readonly to: number };
 
 /** Run the same queue again: on a heap measured anew, after a share was given up, or for who came late. */
-export async function reshare(context: WriteContext, delivery: DeliveryRecord, loads: number): Promise<Risen[]> {
+export async function reshare(context: WriteContext, delivery: DeliveryRecord, loads: number): Promise<Moved[]> {
   const { tx, scope } = context;
   const bookings = await bookingsOf(tx, scope, delivery.id);
   const record = asRecord(await shareOutRecordOf(tx, scope, delivery.id));
@@ -168,7 +168,7 @@ export async function reshare(context: WriteContext, delivery: DeliveryRecord, l
   const shares = new Map(result.shares.map(({ id, share }) => [id, share]));
   return bookings
     .map(({ id, holdingId, share }) => ({ holdingId, from: share ?? 0, to: shares.get(id) ?? 0 }))
-    .filter(({ from, to }) => to > from);
+    .filter(({ from, to }) => to !== from);
 }
 
 async function writeResult(

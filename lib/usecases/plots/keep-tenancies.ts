@@ -15,6 +15,7 @@ import {
   plotsHeldOn,
 } from '@/lib/data/tenancy';
 import { brokenConstraint } from '@/lib/data/db';
+import { endStandingOf } from '@/lib/data/standing-booking';
 import { canRunSociety } from '@/lib/domain/policy/standing';
 import { changeHoldersInput, endTenancyInput, letPlotInput, nameBookerInput } from '@/lib/schemas/plots/plot';
 import { tell } from '../tell';
@@ -83,6 +84,8 @@ export const endTenancy = mutation({
     if (left === 0) {
       await endHolding(tx, scope, tenancy.holdingId, from);
       await lapse(context, tenancy.holdingId);
+      for (const thingId of await endStandingOf(tx, scope, tenancy.holdingId, context.now))
+        note({ verb: 'ended', thing: 'standing booking', thingId, forHoldingId: tenancy.holdingId });
     }
     note({
       verb: 'tenancy ended',

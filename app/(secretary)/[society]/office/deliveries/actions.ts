@@ -3,6 +3,7 @@
 import { submitForm } from '@/app/_server/form-action';
 import type { FormState } from '@/app/_ui/form-state';
 import { typeInBookings } from '@/lib/usecases/deliveries/book-loads';
+import { bookLate } from '@/lib/usecases/deliveries/book-late';
 import { enterBeyond } from '@/lib/usecases/deliveries/collect';
 import { holdDelivery, releaseDelivery } from '@/lib/usecases/deliveries/hold-delivery';
 import {
@@ -112,6 +113,22 @@ export async function confirmAction(
   form: FormData,
 ): Promise<FormState> {
   return submitForm(confirmShareOut, { slug, form, fixed: { deliveryId }, done: saying(slug, deliveryId, 'shared') });
+}
+
+export async function bookLateAction(
+  slug: string,
+  deliveryId: string,
+  _: FormState,
+  form: FormData,
+): Promise<FormState> {
+  return submitForm(bookLate, {
+    slug,
+    form,
+    fixed: { deliveryId },
+    done: ({ asked, share }) => ({
+      message: `On the waiting list for ${asked}.${share ? ` ${share} are theirs already.` : ''}`,
+    }),
+  });
 }
 
 export async function beyondAction(slug: string, deliveryId: string, _: FormState, form: FormData): Promise<FormState> {

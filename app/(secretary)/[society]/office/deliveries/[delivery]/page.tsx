@@ -12,6 +12,7 @@ import { readGateList } from '@/lib/usecases/deliveries/read-deliveries';
 import { readDeliveryTests } from '@/lib/usecases/residue/read-tests';
 import { isComing } from '@/lib/domain/delivery/steps';
 import { ComesWith } from '../_parts/comes-with';
+import { LateSheet } from './_parts/late-sheet';
 import { HoldSheet } from '../_parts/hold-sheet';
 import { wallTime } from '../_parts/wall-time';
 import {
@@ -48,13 +49,15 @@ type Props = { params: Promise<{ society: string; delivery: string }>; searchPar
 export default async function RunPage({ params, searchParams }: Props) {
   const { society, delivery: deliveryId } = await params;
   const told = said[(await searchParams).said ?? ''];
-  const [{ delivery, also, rows, standing, timeZone }, residues] = await Promise.all([
+  const [read, residues] = await Promise.all([
     ask(readGateList, society, { deliveryId }),
     ask(readDeliveryTests, society, { deliveryId }),
   ]);
+  const { delivery, also, rows, standing, timeZone } = read;
   const { state, loadUnit: unit } = delivery;
   const booked = rows.filter(({ booking }) => booking);
-  const asked = booked.reduce((sum, { booking }) => sum + (booking?.asked ?? 0), 0);
+  const inTime = booked.filter(({ booking }) => !booking?.lateAt);
+  const asked = inTime.reduce((sum, { booking }) => sum + (booking?.asked ?? 0), 0);
   const outstanding = booked.filter(({ booking }) => (booking?.share ?? 0) > (booking?.collectedLoads ?? 0));
   const bound = [null, society, deliveryId] as const;
   const is = (...states: (typeof state)[]) => states.includes(state);
@@ -67,7 +70,7 @@ export default async function RunPage({ params, searchParams }: Props) {
     <>
       <PageHead
         title={delivery.name}
-        lead={`${stateWords(state)}; comes ${dayWords(delivery.arrivesOn)}. ${booked.length} claims for ${loadsWords(asked, unit)}; ${delivery.heapLoads === null ? `about ${delivery.expectedLoads} expected` : `${delivery.heapLoads} in the heap`}.`}
+        lead={`${stateWords(state)}; comes ${dayWords(delivery.arrivesOn)}. ${inTime.length} claims for ${loadsWords(asked, unit)}; ${delivery.heapLoads === null ? `about ${delivery.expectedLoads} expected` : `${delivery.heapLoads} in the heap`}.`}
       >
         {is('planned', 'open') ? paper('edit', 'Change the facts') : null}
         {is('planned', 'open') ? paper('sheet', 'Blank booking sheet') : null}
@@ -231,6 +234,7 @@ export default async function RunPage({ params, searchParams }: Props) {
             </Sheet>
           </>
         ) : null}
+        {is('closed', 'tipped', 'shared', 'collecting') ? <LateSheet society={society} read={read} /> : null}
         {is('settled') ? (
           <Sheet title="Settled">
             <p>

@@ -12,7 +12,10 @@ const boxes = 12;
 export default async function ShareListPage({ params }: { params: Promise<{ society: string; delivery: string }> }) {
   const { society, delivery: deliveryId } = await params;
   const { delivery, rows } = await ask(readGateList, society, { deliveryId });
-  const claims = rows.flatMap(({ holding, booking }) => (booking ? [{ holding, booking }] : []));
+  // Those who came late stand last, as they came.
+  const claims = rows
+    .flatMap(({ holding, booking }) => (booking ? [{ holding, booking }] : []))
+    .sort((one, other) => Number(one.booking.lateAt ?? 0) - Number(other.booking.lateAt ?? 0));
   return (
     <PaperSheet
       title={`Shares: ${delivery.name}`}
