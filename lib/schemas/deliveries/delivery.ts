@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { isCalendarDate } from '@/lib/domain/calendar/calendar-date';
+import { bales } from '@/lib/domain/catalogue/bales';
 import { day } from '../day';
 import { line, optionalLine, optionalWhole, ticked, wholeNumber } from '../text';
 import { form, optionalRowId, rowId, rowIds, writeId } from '../write';
@@ -30,7 +31,10 @@ const facts = {
     .refine((thousandths) => thousandths > 0, amountWords),
   amountUnit: z.enum(['loads', 'm3', 'tonnes', 'bales'], 'Choose loads, cubic metres, tonnes or bales.'),
   densityGPerL: wholeNumber('the density in grams a litre', 1, 3000),
-  bale: optionalLine('the kind of bale', 40),
+  bale: z
+    .enum(['', ...bales.map(({ key }) => key)], 'Choose a kind of bale from the list, or none of these.')
+    .default('')
+    .transform((key) => key || null),
   baleKg: optionalWhole('what a bale weighs in kilograms', 1, 900),
   capLoads: optionalWhole('the limit for one holding', 1, 999),
   dropPoint: optionalLine('the drop point', 120),

@@ -108,7 +108,9 @@ async function loadsFor(
   deliveries: readonly DeliveryRecord[],
   wanted: string | null | undefined,
 ): Promise<Found> {
-  const coming = deliveries.findLast(({ state }) => mayTake('tip-at', state) && state !== 'planned');
+  const next = deliveries.filter(({ state }) => mayTake('tip-at', state) && state !== 'planned');
+  // Of what comes on one lorry, the heap that is wheeled by the barrow.
+  const coming = next.findLast(({ loadUnit }) => loadUnit === 'barrow') ?? next.at(-1);
   const delivery = wanted === 'need' ? null : wanted ? deliveries.find(({ id }) => id === wanted) : (coming ?? null);
   if (delivery === undefined) throw new NotFound();
   if (!delivery) {

@@ -16,7 +16,7 @@ import { readDeliveryTests } from '@/lib/usecases/residue/read-tests';
 import { TestList } from '../../_parts/residue-list';
 import { WaitingList } from './_parts/waiting-list';
 import { unloadAction, bookAction, withdrawAction } from '../actions';
-import { dayWords, loadsWords, reasonWords, stateWords, whenWords } from '@/app/_ui/delivery-words';
+import { dayWords, loadsWords, reasonWords, stateWords, whenWords, unitWord } from '@/app/_ui/delivery-words';
 import { plotNumbers } from '@/app/_ui/plot-numbers';
 
 export const metadata: Metadata = { title: 'Delivery' };
@@ -77,7 +77,7 @@ export default async function DeliveryPage({ params }: Props) {
           {tests.length ? (
             <TestList society={society} tests={tests} />
           ) : (
-            <p>Nobody has tested it for residues. Bought-in manure can carry weedkiller.</p>
+            <p>Nobody has tested it for residues. Bought-in manure and straw can carry weedkiller.</p>
           )}
           <p className="actions">
             <Link className="button" href={`/${society}/deliveries/${deliveryId}/residue`}>
@@ -296,7 +296,12 @@ function Facts({ read: { delivery, tippedAt, keyHolder, timeZone }, society }: {
     ['drop point', [tippedAt, delivery.dropPoint].filter(Boolean).join(', ') || null],
     ['key-holder', keyHolder],
     ['at the gate', delivery.gateNote],
-    ['price', delivery.priceMinor ? `${formatPounds(delivery.priceMinor)}, split by loads taken` : null],
+    [
+      'price',
+      delivery.priceMinor
+        ? `${formatPounds(delivery.priceMinor)}, split by ${unitWord(delivery.loadUnit)}s taken`
+        : null,
+    ],
     [delivery.priceMinor ? 'besides' : 'in return', delivery.thanks],
     delivery.loadUnit === 'bale'
       ? ['a bale', `about ${formatMass(loadMassG(delivery))}`]

@@ -95,7 +95,7 @@ export default async function HeapPage({ params, searchParams }: Props) {
           </Reason>
           <Caution>
             {read.basis.delivery
-              ? `A barrow-load weighs about ${formatMassIn(read.basis.delivery.loadG, read.units)}: `
+              ? `A ${unitFor(read) === 'bale' ? 'bale' : 'barrow-load'} weighs about ${formatMassIn(read.basis.delivery.loadG, read.units)}: `
               : 'A full barrow is heavy: '}
             wheel half-loads where the ground is soft or steep. Where the lorry reverses, somebody walks it in and
             everybody else stays well clear. Keep the gate and the way for fire engine and ambulance free of the heap.
