@@ -65,7 +65,7 @@ test('a newcomer joins, draws five beds in feet, fills in the seasons, moves the
 
   await phone.getByRole('link', { name: 'Deliveries', exact: true }).click();
   await phone.getByRole('link', { name: /^Stable load of \d/ }).click();
-  await phone.getByRole('button', { name: 'Book' }).click();
+  await phone.getByRole('button', { name: 'Book', exact: true }).click();
   await expect(phone.getByRole('heading', { name: /^You ask for \d+ loads?/ })).toBeVisible();
   await own.close();
 });

@@ -74,7 +74,7 @@ test('loads are booked by the keyboard, and a refusal is read out and leads to i
   await expect(page.getByRole('heading', { name: 'You ask for 4 loads' })).toBeVisible();
   await tabTo(page, /^Why \d+\?$/);
   await page.keyboard.press('Enter');
-  await expect(page.getByText('rounded up once').first()).toBeVisible();
+  await expect(page.getByText('rounded up once').filter({ visible: true }).first()).toBeVisible();
 });
 
 test('a trench is ticked by the keyboard', async ({ page }) => {

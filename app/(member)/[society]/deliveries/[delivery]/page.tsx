@@ -123,7 +123,14 @@ function AlsoComes({ society, other, units }: { society: string; other: Read['al
       </p>
       {delivery.state === 'open'
         ? claims.map((claim) => (
-            <BookSheet key={claim.holding.id} claim={claim} society={society} delivery={delivery} units={units} />
+            <BookSheet
+              key={claim.holding.id}
+              claim={claim}
+              society={society}
+              delivery={delivery}
+              units={units}
+              isOther
+            />
           ))
         : claims
             .filter(({ booking }) => other.waiting.mayJoin && (!booking || booking.lateAt))
@@ -137,9 +144,11 @@ type BookSheetProps = {
   society: string;
   delivery: Read['delivery'];
   units: Read['units'];
+  /** Of what comes with the delivery that the page is about: its buttons say which. */
+  isOther?: boolean;
 };
 
-function BookSheet({ claim, society, delivery, units }: BookSheetProps) {
+function BookSheet({ claim, society, delivery, units, isOther = false }: BookSheetProps) {
   const { holding, need, booking, mayBook } = claim;
   const isOpen = delivery.state === 'open';
   const plots = plotNumbers(holding.plots);
@@ -176,7 +185,7 @@ function BookSheet({ claim, society, delivery, units }: BookSheetProps) {
         <Form
           action={bookAction.bind(...bound)}
           writeId={randomUUID()}
-          submit={booking ? 'Change the booking' : 'Book'}
+          submit={`${booking ? 'Change the booking' : 'Book'}${isOther ? `: ${delivery.material.toLowerCase()}` : ''}`}
           labels={{ asked: delivery.loadUnit === 'bale' ? 'Bales' : 'Loads' }}
         >
           <TextField

@@ -3,11 +3,11 @@ import { Table } from '@/app/_ui/table';
 import type { SeasonPart } from '@/lib/usecases/season/season-paper';
 
 /** What came, what was shared and collected of it, and what was left lying. */
-export function BroughtIn({ part: { deliveries, total } }: { part: SeasonPart }) {
+export function BroughtIn({ part: { deliveries, total, unit } }: { part: SeasonPart }) {
   const number = true;
   return (
     <Table
-      caption="Loads by delivery"
+      caption={unit === 'bale' ? 'Bales by delivery' : 'Loads by delivery'}
       columns={[
         { head: 'delivery' },
         { head: 'ordered', number },

@@ -20,7 +20,7 @@ export function HadByHolding({ part, withNames }: { part: SeasonPart; withNames:
   const blanks = Array.from({ length: 8 }, () => '');
   return (
     <Table
-      caption="Loads, money and credits by holding"
+      caption={`${part.unit === 'bale' ? 'Bales' : 'Loads'}, money and credits by holding`}
       columns={[
         { head: withNames ? 'plots and holders' : 'plots' },
         { head: 'asked', number },

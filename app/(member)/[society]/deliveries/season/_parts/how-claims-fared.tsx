@@ -2,7 +2,7 @@ import { Table } from '@/app/_ui/table';
 import type { SeasonPart } from '@/lib/usecases/season/season-paper';
 
 /** What was asked and needed, and how many claims were met in full. */
-export function HowClaimsFared({ part: { deliveries, total } }: { part: SeasonPart }) {
+export function HowClaimsFared({ part: { deliveries, total, unit } }: { part: SeasonPart }) {
   const number = true;
   const cellsOf = (one: SeasonPart['total'] | SeasonPart['deliveries'][number]) => [
     one.asked,
@@ -14,7 +14,7 @@ export function HowClaimsFared({ part: { deliveries, total } }: { part: SeasonPa
   ];
   return (
     <Table
-      caption="Claims by delivery"
+      caption={`Claims by delivery${unit === 'bale' ? ', bales' : ''}`}
       columns={[
         { head: 'delivery' },
         { head: 'loads asked', number },

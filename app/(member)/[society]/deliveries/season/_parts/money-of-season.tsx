@@ -3,7 +3,7 @@ import { formatPounds } from '@/lib/domain/ledger/pounds';
 import type { SeasonPart } from '@/lib/usecases/season/season-paper';
 
 /** The price of each delivery, what was charged on of it, and what of that is paid. */
-export function MoneyOfSeason({ part: { deliveries, total } }: { part: SeasonPart }) {
+export function MoneyOfSeason({ part: { deliveries, total, unit } }: { part: SeasonPart }) {
   const number = true;
   const cellsOf = (one: SeasonPart['total'] | SeasonPart['deliveries'][number]) =>
     [one.priceMinor, one.chargedMinor, one.priceMinor - one.chargedMinor, one.paidMinor, one.outstandingMinor].map(
@@ -11,7 +11,7 @@ export function MoneyOfSeason({ part: { deliveries, total } }: { part: SeasonPar
     );
   return (
     <Table
-      caption="Money by delivery"
+      caption={`Money by delivery${unit === 'bale' ? ', bales' : ''}`}
       columns={[
         { head: 'delivery' },
         { head: 'price', number },

@@ -3,7 +3,7 @@ import type { Metadata } from 'next';
 import { ask } from '@/app/_server/caller';
 import { Form } from '@/app/_ui/form';
 import { PageHead, Sheet } from '@/app/_ui/sheet';
-import { unitsWords } from '@/app/_ui/supplier-words';
+import { thanksWords, unitsWords } from '@/app/_ui/supplier-words';
 import { listMembers } from '@/lib/usecases/members/list-members';
 import { readGateList } from '@/lib/usecases/deliveries/read-deliveries';
 import { readSettings } from '@/lib/usecases/settings/settings';
@@ -29,7 +29,10 @@ export default async function NewDeliveryPage({ params, searchParams }: Props) {
     load ? ask(readSupplierOffer, society, { supplierLoadId: load, units }) : null,
     withId ? ask(readGateList, society, { deliveryId: withId }) : null,
   ]);
-  const given = first ? sameLorry(first) : { ...offer, closesAt: '', capLoads: values.capLoads || null };
+  const usual = { closesAt: '', capLoads: values.capLoads || null };
+  const given = first
+    ? sameLorry(first)
+    : { ...offer, ...(offer ? { thanks: thanksWords(offer.thanks, offer.units) } : {}), ...usual };
   const from = offer ? `${unitsWords(offer.of, offer.units)} from ${offer.supplier}. ` : '';
   return (
     <>
