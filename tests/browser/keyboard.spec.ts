@@ -87,4 +87,7 @@ test('a trench is ticked by the keyboard', async ({ page }) => {
   await tabTo(page, new RegExp(`^Trench ${trench} done$`));
   await page.keyboard.press('Enter');
   await expect(page.getByRole('heading', { name: `Now: trench ${trench + 1}` })).toBeVisible();
+  await tabTo(page, new RegExp(`^Undo trench ${trench}$`));
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('heading', { name: `Now: trench ${trench}`, exact: true })).toBeVisible();
 });
