@@ -22,6 +22,19 @@ export async function creditedMaterials(db: Db, scope: Scope): Promise<string[]>
   return rows.map(({ materialKey }) => materialKey);
 }
 
+/** What was entered for holdings, newest first, with the delivery it came of. */
+export async function creditEntriesOf(db: Db, scope: Scope, holdingIds: readonly string[]) {
+  const rows = await db.creditEntry.findMany({
+    where: { societyId: scope.societyId, holdingId: { in: [...holdingIds] } },
+    include: { delivery: { select: { name: true } } },
+    orderBy: [{ at: 'desc' }, { id: 'desc' }],
+  });
+  return rows.map(({ id, holdingId, materialKey, deliveryId, delivery, changeMillionths, code, at }) => ({
+    ...{ id, holdingId: holdingId ?? '', materialKey, deliveryId, delivery: delivery?.name ?? null, code, at },
+    changeMillionths: Number(changeMillionths),
+  }));
+}
+
 export type NewCredit = { readonly holdingId: string | null; readonly changeMillionths: number };
 
 /** Write credits: once for a delivery, and always summing to zero, which the database checks when the transaction ends. */

@@ -9,7 +9,8 @@ import {
   planDelivery,
   postponeDelivery,
 } from '@/lib/usecases/deliveries/plan-delivery';
-import { readDelivery, readQueue } from '@/lib/usecases/deliveries/read-deliveries';
+import { readDelivery } from '@/lib/usecases/deliveries/read-deliveries';
+import { readQueue } from '@/lib/usecases/deliveries/read-queue';
 import { settleDelivery } from '@/lib/usecases/deliveries/settle-delivery';
 import { confirmShareOut, measureHeap, previewShareOut } from '@/lib/usecases/deliveries/share-out';
 import { handOver } from '@/lib/usecases/members/offices';

@@ -141,6 +141,19 @@ pairs, then their losers, leave one holding owed a whole load. So the largest cr
 Who books after closing has no part in any of this: such claims come behind all others, in the order in which they came, and what they
 are given is all that they were due. They change no share of those in time and no credit ([decision 10](decisions/0010-late-claims-come-last.md)).
 
+## Working a share-out out again
+
+Every member may do it: by hand from the printed queue, by the button “Work it out again” on the queue's page, which runs the service's own
+rule in the reader's browser, or with a program of their own from \`/api/queue/<society>/<delivery>\`, a JSON file that is there once the
+lot is revealed:
+
+- \`inputs\`: what the result rests on: \`commitment\` (published before booking) and \`bytesHex\`; \`loads\` in the heap; \`frozen\`, the
+  bookings as closing froze them; \`claims\`, as they stand now, with \`collected\`, and with \`late\` for who came after closing;
+- \`shown\`: for each claim its plots, share, due and credit afterwards, as the page shows them; \`method\` and its version; \`provisional\`
+  until the secretary has confirmed it.
+
+Claims go by the ids of their bookings; loads are whole; what is due and credits are in millionths of a load. There are no names in it.
+
 ## By delivery
 
 ${byDelivery.join('\n')}`;

@@ -9,13 +9,9 @@ import {
   postponeDelivery,
 } from '@/lib/usecases/deliveries/plan-delivery';
 import { readCollecting } from '@/lib/usecases/deliveries/read-collecting';
-import {
-  listDeliveries,
-  readCredits,
-  readDelivery,
-  readGateList,
-  readQueue,
-} from '@/lib/usecases/deliveries/read-deliveries';
+import { readCredits } from '@/lib/usecases/deliveries/read-credits';
+import { listDeliveries, readDelivery, readGateList } from '@/lib/usecases/deliveries/read-deliveries';
+import { readQueue, readQueueFile } from '@/lib/usecases/deliveries/read-queue';
 import { settleDelivery } from '@/lib/usecases/deliveries/settle-delivery';
 import { confirmShareOut, measureHeap, previewShareOut } from '@/lib/usecases/deliveries/share-out';
 import { deliveryFacts, once } from '../../fixtures/society';
@@ -25,6 +21,7 @@ export const deliveries: readonly Row[] = [
   { operation: listDeliveries, input: () => ({}), allow: everybody },
   { operation: readDelivery, input: ({ openId }) => ({ deliveryId: openId }), allow: everybody },
   { operation: readQueue, input: ({ sharedId }) => ({ deliveryId: sharedId }), allow: everybody },
+  { operation: readQueueFile, input: ({ sharedId }) => ({ deliveryId: sharedId }), allow: everybody },
   { operation: readCredits, input: () => ({}), allow: everybody },
   { operation: readCollecting, input: ({ sharedId }) => ({ deliveryId: sharedId }), allow: everybody },
   { operation: readGateList, input: ({ openId }) => ({ deliveryId: openId }), allow: gate },
