@@ -129,6 +129,18 @@ describe('the queue, from the first preview to the settled delivery', () => {
     expect(late.order.at(-1)).toBe(lineOf(late, 6).bookingId);
   });
 
+  it('agrees where loads beyond a share were entered before the share was fetched', async () => {
+    const { caller } = society.secretary;
+    const next = (await read()).result.lines.find(({ share, collected }) => share >= 2 && collected === 0);
+    if (!next) throw new Error('somebody has loads to fetch');
+    const { bookingId, share } = next;
+    await done(enterBeyond.run(caller, write({ bookingId, loads: '1', reason: 'one too many' })));
+    await expectAgreement();
+    await done(tickOff.run(caller, write({ bookingId, loads: String(share) })));
+    const line = (await expectAgreement()).lines.find((one) => one.bookingId === bookingId);
+    expect(line).toMatchObject({ beyond: 1, share: share + 1, collected: share + 1 });
+  });
+
   it('keeps the line of a holding that has ended, with the plots it had', async () => {
     const before = lineOf((await read()).result, 1);
     const { plotId } = claimants[1] as Claimant;

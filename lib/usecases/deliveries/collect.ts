@@ -37,6 +37,8 @@ export const tickOff = mutation({
     const left = (found.booking.share ?? 0) - (found.booking.collectedLoads - found.booking.beyondLoads);
     if (loads > left) refuse('above-share', { field: 'loads', numbers: { left } });
     await collect(context, found, { loads, beyond: false, reason: null });
+    // Where loads were entered beyond a share before it was fetched, only now is more gone than was shared.
+    if (found.booking.collectedLoads + loads > (found.booking.share ?? 0)) await shareBeyond(context, found.delivery);
     return { left: left - loads };
   },
 });
@@ -49,17 +51,21 @@ export const enterBeyond = mutation({
   write: async (context, { deliveryId, bookingId, loads, reason }) => {
     const found = await atHeap(context, deliveryId, bookingId);
     await collect(context, found, { loads, beyond: true, reason });
-    // The share becomes what was taken; what others may still have shrinks by the same queue.
-    await reshare(context, found.delivery, found.delivery.heapLoads ?? 0);
-    await tellBookers(
-      context,
-      found.delivery,
-      `${found.delivery.name}: shares worked out again`,
-      `Loads were taken beyond a share of “${found.delivery.name}”, and the shares were worked out again. Sign in to see yours.`,
-    );
+    await shareBeyond(context, found.delivery);
     return { loads };
   },
 });
+
+// The share becomes what was taken; what others may still have shrinks by the same queue.
+async function shareBeyond(context: WriteContext, delivery: DeliveryRecord): Promise<void> {
+  await reshare(context, delivery, delivery.heapLoads ?? 0);
+  await tellBookers(
+    context,
+    delivery,
+    `${delivery.name}: shares worked out again`,
+    `Loads were taken beyond a share of “${delivery.name}”, and the shares were worked out again. Sign in to see yours.`,
+  );
+}
 
 async function collect(
   context: WriteContext,

@@ -23,10 +23,12 @@ export function endWords({ stage, round, contenders, left }: QueueResult['ended'
   return left ? `${where}: ${loadsWords(left, unit)} for ${contenders} claims.` : `${where}, to the ${unitWord(unit)}.`;
 }
 
-/** The reason of a line, with what became of the share at the heap. */
-export function whyWords(line: QueueLine): string {
+/** The reason of a line, with the round that met it in full, if one did, and what became of the share at the heap. */
+export function whyWords(line: QueueLine, metIn?: string): string {
   const { reason, creditBeforeMillionths, gaveUp, beyond, asked, askedFirst } = line;
-  const said = [reasonWords(reason, creditBeforeMillionths)];
+  const why = reasonWords(reason, creditBeforeMillionths);
+  const said = [why];
+  if (metIn) said[0] = reason.code === 'met-in-full' ? `${why} in ${metIn}` : `${why}; met in full in ${metIn}`;
   if (gaveUp) said.push(askedFirst > asked ? `the rest given up (had asked ${askedFirst})` : 'the rest given up');
   if (beyond > 0) said.push(`took ${beyond} beyond its share`);
   return said.join('; ');

@@ -23,7 +23,6 @@ export function SharesTable({
         { head: 'owed before', number },
         { head: 'share', number },
         { head: 'owed after', number },
-        { head: 'met in full in' },
         { head: 'because' },
       ]}
       rows={lines.map((line) => ({
@@ -36,8 +35,9 @@ export function SharesTable({
           creditWords(line.creditBeforeMillionths),
           <b key="share">{line.share}</b>,
           creditWords(line.creditAfterMillionths),
-          metIn.get(line.bookingId) ?? '',
-          whyWords(line),
+          <span key="why" className="why">
+            {whyWords(line, metIn.get(line.bookingId))}
+          </span>,
         ],
       }))}
       foot={[
@@ -47,7 +47,6 @@ export function SharesTable({
         creditWords(total(({ creditBeforeMillionths }) => creditBeforeMillionths)),
         total(({ share }) => share),
         creditWords(total(({ creditAfterMillionths }) => creditAfterMillionths)),
-        '',
         '',
       ]}
     />
