@@ -80,6 +80,8 @@ test('without script the page says how to do it by hand', async ({ browser, page
   });
   const plain = await context.newPage();
   await plain.goto(page.url());
-  await expect(plain.getByText('Without script the button does nothing. By hand:')).toBeVisible();
+  await expect(plain.getByText('By hand: print this page')).toBeVisible();
+  await expect(plain.getByText('with script on. Without it, count.')).toBeVisible();
+  await expect(plain.getByRole('button', { name: 'Work it out again' })).toHaveCount(0);
   await context.close();
 });

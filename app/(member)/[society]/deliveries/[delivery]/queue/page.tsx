@@ -67,8 +67,8 @@ export default async function QueuePage({ params }: { params: Promise<{ society:
         ))}
       <Sheet title="Is it right?" wide>
         <p>
-          Count the first {result.places} places of the queue below: a share is how many of them are a holding’s own. Or
-          let your own browser run the same rule on the same figures, and compare it with every share on this page.
+          By hand: print this page, cross off the places of one holding in the queue below up to place {result.places},
+          and count the crosses. That is its share.
         </p>
         <WorkAgain
           inputs={inputs}
@@ -77,12 +77,6 @@ export default async function QueuePage({ params }: { params: Promise<{ society:
             ...{ id, share, dueMillionths, creditAfterMillionths },
           }))}
         />
-        <noscript>
-          <p>
-            Without script the button does nothing. By hand: print this page, cross off the places of one holding in the
-            queue up to the last that was served, and count the crosses.
-          </p>
-        </noscript>
       </Sheet>
       <Sheet title="Shares" flush wide>
         <SharesTable caption="Shares" lines={lines.filter((line) => line.late === null)} {...parts} />

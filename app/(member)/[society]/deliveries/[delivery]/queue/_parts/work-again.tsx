@@ -1,6 +1,6 @@
 'use client';
 
-import { useState } from 'react';
+import { useState, useSyncExternalStore } from 'react';
 import { type Difference, type ShareOutInputs, type ShownShare, workAgain } from '@/lib/domain/sharing/work-again';
 import { differenceWords } from './difference-words';
 
@@ -11,13 +11,24 @@ type Props = {
   readonly names: Readonly<Record<string, string>>;
 };
 
+const never = () => () => undefined;
+
 type Found = { readonly differences: readonly Difference[] } | { readonly broken: string };
 
 /** Works the share-out out again in the reader's own browser, and says whether it comes to what the page shows. */
 export function WorkAgain({ inputs, shown, names }: Props) {
   const [found, setFound] = useState<Found | null>(null);
+  const hasScript = useSyncExternalStore(
+    never,
+    () => true,
+    () => false,
+  );
+  if (!hasScript) return <p className="no-print">Your browser can do it as well, with script on. Without it, count.</p>;
   return (
     <>
+      <p className="no-print">
+        Or let your own browser run the same rule on the same figures, and compare it with every share on this page.
+      </p>
       <p className="no-print">
         <button type="button" className="button" onClick={() => setFound(tried(inputs, shown))}>
           Work it out again
