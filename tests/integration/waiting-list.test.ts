@@ -4,7 +4,8 @@ import { bookLate, leaveWaitingList } from '@/lib/usecases/deliveries/book-late'
 import { bookLoads, withdrawBooking } from '@/lib/usecases/deliveries/book-loads';
 import { giveUp, tickOff } from '@/lib/usecases/deliveries/collect';
 import { closeDelivery } from '@/lib/usecases/deliveries/plan-delivery';
-import { readDelivery, readQueue } from '@/lib/usecases/deliveries/read-deliveries';
+import { readDelivery } from '@/lib/usecases/deliveries/read-deliveries';
+import { readQueue } from '@/lib/usecases/deliveries/read-queue';
 import { settleDelivery } from '@/lib/usecases/deliveries/settle-delivery';
 import { confirmShareOut, measureHeap } from '@/lib/usecases/deliveries/share-out';
 import { openLoad } from '../fixtures/open-load';
@@ -78,7 +79,8 @@ describe('the waiting list', () => {
     expect(await sharesOf(deliveryId)).toEqual([4, 4, 2, 1]);
     const { result } = await readQueue.run(society.secretary.caller, { deliveryId });
     expect(result?.canonical.split('\n').filter((line) => line.includes(':'))).toHaveLength(2);
-    expect(result?.places.filter(({ stage }) => stage === 'late')).toHaveLength(3);
+    const lateRounds = result?.rounds.filter(({ stage }) => stage === 'late') ?? [];
+    expect(lateRounds.map(({ served }) => served.length)).toEqual([2, 1]);
     await finish(deliveryId);
     expect(await db().creditEntry.count({ where: { deliveryId } })).toBe(0);
   });
