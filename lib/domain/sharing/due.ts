@@ -17,6 +17,7 @@ export function wholePlaces(entry: Entry, { stage, rounds }: HeapEnd): number {
  *
  * @param loads    whole number ≥ Σ collected [barrow-loads]
  * @param entries  n ≥ 0 entries with unique ids; not changed
+ * @param ended    where the heap ended, with what was collected
  * @param givenTo  what each is given; whole number ≥ 0 [barrow-loads]
  * @returns        by the claim's id; whole numbers ≥ 0 [10⁻⁶ load]
  * @source         the rule of the queue
@@ -25,10 +26,15 @@ export function wholePlaces(entry: Entry, { stage, rounds }: HeapEnd): number {
 export function duesOf(
   loads: number,
   entries: readonly Entry[],
+  ended: HeapEnd,
   givenTo: (entry: Entry) => number,
 ): ReadonlyMap<string, number> {
-  const untouched = entries.map((entry) => ({ ...entry, collected: 0, late: Math.min(entry.late, givenTo(entry)) }));
-  const end = heapEnd(loads, untouched);
+  const isPlain = entries.every(({ collected, late }) => collected === 0 && late === 0);
+  const untouched = isPlain
+    ? entries
+    : entries.map((entry) => ({ ...entry, collected: 0, late: Math.min(entry.late, givenTo(entry)) }));
+  // Where nothing was collected and nobody came late, the heap ends as it did.
+  const end = isPlain ? ended : heapEnd(loads, untouched);
   const parts = partsOf(end);
   return new Map(
     untouched.map((entry) => {

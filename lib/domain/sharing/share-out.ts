@@ -86,7 +86,7 @@ export function shareOut(given: {
   const served = new Set(end.served);
   const contending = new Set(end.contenders);
   const placesOf = (entry: Entry) => wholePlaces(entry, end) + (served.has(entry) ? 1 : 0);
-  const dues = duesOf(loads, entries, (entry) => Math.max(entry.collected, placesOf(entry)));
+  const dues = duesOf(loads, entries, end, (entry) => Math.max(entry.collected, placesOf(entry)));
   return {
     shares: entries.map((entry) => {
       const last = { served: served.has(entry), contending: contending.has(entry) };
