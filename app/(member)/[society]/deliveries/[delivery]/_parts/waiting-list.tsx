@@ -1,13 +1,13 @@
 import { randomUUID } from 'node:crypto';
+import Link from 'next/link';
 import { dayWords, loadsWords } from '@/app/_ui/delivery-words';
 import { TextField } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
 import { plotNumbers } from '@/app/_ui/plot-numbers';
 import { Reason, Sheet } from '@/app/_ui/sheet';
-import type { readDelivery } from '@/lib/usecases/deliveries/read-deliveries';
 import { bookLateAction, leaveWaitingListAction } from '../../actions';
+import type { Read } from './read';
 
-type Read = Awaited<ReturnType<typeof readDelivery.run>>;
 type Heap = Pick<Read, 'delivery' | 'totals' | 'waiting'>;
 type Props = { society: string; heap: Heap; claim: Read['claims'][number] };
 
@@ -33,7 +33,8 @@ export function WaitingList({ society, heap, claim: { holding, booking, need, ma
       {booking?.share ? (
         <p>
           <strong>{words(booking.share)}</strong> are yours so far; {booking.collectedLoads} collected. Collect by{' '}
-          {dayWords(delivery.collectByOn)}.
+          {dayWords(delivery.collectByOn)}.{' '}
+          <Link href={`/${society}/deliveries/${delivery.id}/collect`}>At the heap</Link>
         </p>
       ) : null}
       {mayBook ? (
