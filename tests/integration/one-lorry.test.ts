@@ -69,7 +69,7 @@ describe('straw by the bale', () => {
     expect(await refused({ materialKey: 'horse-manure' })).toEqual(['bales-of-straw']);
     expect(await refused({ amount: '2.5' })).toEqual(['whole-bales']);
     expect(await refused({ bale: '' })).toEqual(['bale-weighs']);
-    expect(await refused({ bale: 'no such' })).toEqual(['bale-weighs']);
+    expect(await refused({ bale: 'no such' })).toEqual(['input']);
     const id = await plan({ ...straw, baleKg: '14', thanks: 'a morning in the yard' });
     expect(await rowOf(id)).toMatchObject({
       ...{ loadUnit: 'bale', baleMassG: 14_000, expectedLoads: 40, amountUnit: 'bales', densityGPerL: 70 },
