@@ -32,8 +32,8 @@ export function WaitingList({ society, heap, claim: { holding, booking, need, ma
       </p>
       {booking?.share ? (
         <p>
-          <strong>{words(booking.share)}</strong> are yours so far; {booking.collectedLoads} collected. Collect by{' '}
-          {dayWords(delivery.collectByOn)}.{' '}
+          <strong>{words(booking.share)}</strong> {booking.share === 1 ? 'is' : 'are'} yours so far;{' '}
+          {booking.collectedLoads} collected. Collect by {dayWords(delivery.collectByOn)}.{' '}
           <Link href={`/${society}/deliveries/${delivery.id}/collect`}>At the heap</Link>
         </p>
       ) : null}
