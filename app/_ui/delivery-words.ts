@@ -1,6 +1,7 @@
 import type { DeliveryState } from '@/lib/domain/delivery/steps';
 import type { LoadUnit } from '@/lib/domain/quantity/load-mass';
 import { loadMillionths } from '@/lib/domain/sharing/claim';
+import type { Stage } from '@/lib/domain/sharing/entry';
 import type { ShareReason } from '@/lib/domain/sharing/share-out';
 
 const states: Record<DeliveryState, string> = {
@@ -43,8 +44,7 @@ export function reasonWords(reason: ShareReason, creditBeforeMillionths: number)
   if (isLate(reason)) return lateWords(reason);
   if (reason.code === 'needs-first')
     return reason.needMet ? 'need met; the heap ended before wants' : 'no due ground; needs came first';
-  const at =
-    reason.stage === 'needs' ? `level ${reason.level} of needs` : `need met, then level ${reason.level} of wants`;
+  const at = levelWords(reason.stage, reason.level);
   if (reason.code === 'level') return at;
   const odd = `${reason.left} left for ${reason.contenders}`;
   const owed =
@@ -54,6 +54,11 @@ export function reasonWords(reason: ShareReason, creditBeforeMillionths: number)
   if (reason.code === 'odd-load')
     return `${at}, and an odd load (${odd}): ${reason.by === 'credit' ? owed : 'drawn by the lot'}`;
   return `${at}; the odd loads (${odd}) went to ${reason.by === 'credit' ? 'those owed more' : 'those ahead in the lot'}`;
+}
+
+function levelWords(stage: Stage, level: number): string {
+  if (stage === 'needs') return level ? `level ${level} of needs` : 'no whole round of needs';
+  return level ? `need met, then level ${level} of wants` : 'need met';
 }
 
 type LateReason = Extract<ShareReason, { code: `late-${string}` }>;

@@ -27,10 +27,9 @@ export function entriesOf(claims: readonly Claim[], lotSeed: string): Entry[] {
 
 function entryOf(claim: Claim, rank: string): Entry {
   const { asked, need, collected = 0 } = claim;
-  const common = { claim, collected, rank };
-  if (isLate(claim)) return { ...common, needs: 0, wants: 0, late: asked };
-  const needs = Math.min(asked, need);
-  return { ...common, needs, wants: asked - needs, late: 0 };
+  const after = isLate(claim) ? asked : 0;
+  const needs = Math.min(asked - after, need);
+  return { claim, needs, wants: asked - after - needs, late: after, collected, rank };
 }
 
 /** Whether a claim came after booking had closed. */
