@@ -1,23 +1,18 @@
 import 'server-only';
 import { bookingOfHolding, type BookingRecord, withdrawBooking as writeWithdrawn } from '@/lib/data/booking';
-import { type HoldingOnDay, holdingById } from '@/lib/data/holding';
-import { canBook, othersOf } from '@/lib/domain/policy/holding';
+import type { HoldingOnDay } from '@/lib/data/holding';
+import { othersOf } from '@/lib/domain/policy/holding';
 import { canEnter, canRunSociety } from '@/lib/domain/policy/standing';
 import { bookInput, withdrawInput } from '@/lib/schemas/deliveries/delivery';
 import { mutation, type WriteContext } from '../operation';
 import { NotFound, refuse } from '../refusal';
 import { tell } from '../tell';
+import { openBookable } from './open-bookable';
 import { needsForDelivery } from './book-loads';
 import { checkAsked, checkBeds, enterBooking } from './enter-booking';
 import { takeStep } from './open-delivery';
 import { reshare } from './share-out';
 import { tellMoved } from './tell-moved';
-
-async function ownHolding({ tx, scope, today }: WriteContext, holdingId: string): Promise<HoldingOnDay> {
-  const holding = await holdingById(tx, scope, holdingId, today);
-  if (!holding || !canBook(scope, holding)) throw new NotFound();
-  return holding;
-}
 
 /**
  * Ask after booking has closed: for what is left over once all who were in time have theirs, in the order of coming. Whoever
@@ -31,7 +26,7 @@ export const bookLate = mutation({
   write: async (context, { deliveryId, holdingId, asked, beds }) => {
     const { tx, scope, now } = context;
     const delivery = await takeStep(context, deliveryId, 'book-late');
-    const holding = await ownHolding(context, holdingId);
+    const holding = await openBookable(context, holdingId);
     const before = await bookingOfHolding(tx, scope, deliveryId, holdingId);
     const stands = before && !before.withdrawn ? before : null;
     if (stands && !stands.lateAt) refuse('booked-in-time');
@@ -63,7 +58,7 @@ export const leaveWaitingList = mutation({
   write: async (context, { deliveryId, holdingId }) => {
     const { tx, scope, now, note } = context;
     const delivery = await takeStep(context, deliveryId, 'book-late');
-    const holding = await ownHolding(context, holdingId);
+    const holding = await openBookable(context, holdingId);
     const booking = await waitingBooking(context, deliveryId, holdingId);
     if (booking.share) refuse('late-has-share', { numbers: { share: booking.share } });
     await writeWithdrawn(tx, scope, booking.id, now);

@@ -2,9 +2,8 @@ import 'server-only';
 import { bookingOfHolding, withdrawBooking as writeWithdrawn } from '@/lib/data/booking';
 import type { Db } from '@/lib/data/db';
 import { type DeliveryRecord, lockDelivery, setUnloadOffer } from '@/lib/data/delivery';
-import { type HoldingOnDay, holdingById, holdingsOn } from '@/lib/data/holding';
+import { type HoldingOnDay, holdingsOn } from '@/lib/data/holding';
 import { canSeeDelivery } from '@/lib/domain/policy/delivery';
-import { canBook } from '@/lib/domain/policy/holding';
 import { canEnter, canRunSociety } from '@/lib/domain/policy/standing';
 import { mayTake } from '@/lib/domain/delivery/steps';
 import { countOf } from './count-of';
@@ -13,6 +12,7 @@ import { type HoldingNeed, needsByHolding, seasonServed } from '../ground/holdin
 import { mutation, type WriteContext } from '../operation';
 import { NotFound, type Refusal, Refused, refuse } from '../refusal';
 import { checkAsked, checkBeds, enterBooking, tellOtherHolders } from './enter-booking';
+import { openBookable } from './open-bookable';
 import { takeStep } from './open-delivery';
 import { wallIn } from '@/lib/platform/clock';
 
@@ -47,10 +47,9 @@ export const bookLoads = mutation({
   allow: canEnter,
   input: bookInput,
   write: async (context, { deliveryId, holdingId, asked, beds }) => {
-    const { tx, scope, today } = context;
+    const { tx, scope } = context;
     const delivery = await openForBooking(context, deliveryId);
-    const holding = await holdingById(tx, scope, holdingId, today);
-    if (!holding || !canBook(scope, holding)) throw new NotFound();
+    const holding = await openBookable(context, holdingId);
     checkAsked(delivery, asked);
     const need = (await needsForDelivery(context, delivery, [holding])).get(holdingId);
     if (!need) throw new NotFound();
@@ -72,10 +71,9 @@ export const withdrawBooking = mutation({
   allow: canEnter,
   input: withdrawInput,
   write: async (context, { deliveryId, holdingId }) => {
-    const { tx, scope, today, now, note } = context;
+    const { tx, scope, now, note } = context;
     const delivery = await openForBooking(context, deliveryId);
-    const holding = await holdingById(tx, scope, holdingId, today);
-    if (!holding || !canBook(scope, holding)) throw new NotFound();
+    const holding = await openBookable(context, holdingId);
     const booking = await bookingOfHolding(tx, scope, deliveryId, holdingId);
     if (!booking || booking.withdrawn) throw new NotFound();
     await writeWithdrawn(tx, scope, booking.id, now);

@@ -2,7 +2,7 @@ import 'server-only';
 import { z } from 'zod';
 import { bookingsOfHoldings } from '@/lib/data/booking';
 import { deliveriesOf } from '@/lib/data/delivery';
-import { holdingById, holdingsOfMember } from '@/lib/data/holding';
+import { holdingsOfMember } from '@/lib/data/holding';
 import {
   changeStandingTo,
   createStanding,
@@ -18,24 +18,19 @@ import { changeStandingInput, endStandingInput, startStandingInput } from '@/lib
 import { mutation, query, type WriteContext } from '../operation';
 import { NotFound, refuse } from '../refusal';
 import { tell } from '../tell';
-
-async function ownHolding({ tx, scope, today }: WriteContext, holdingId: string) {
-  const holding = await holdingById(tx, scope, holdingId, today);
-  if (!holding || !canBook(scope, holding)) throw new NotFound();
-  return holding;
-}
+import { openBookable } from './open-bookable';
 
 async function ownStanding(context: WriteContext, standingId: string) {
   const standing = await lockStanding(context.tx, context.scope, standingId);
   if (!standing) throw new NotFound();
-  return { standing, holding: await ownHolding(context, standing.holdingId) };
+  return { standing, holding: await openBookable(context, standing.holdingId) };
 }
 
 type Told = { readonly verb: string; readonly standingId: string; readonly facts: object };
 
 async function noteAndTell(
   context: WriteContext,
-  holding: Awaited<ReturnType<typeof ownHolding>>,
+  holding: Awaited<ReturnType<typeof openBookable>>,
   { verb, standingId, facts }: Told,
 ): Promise<void> {
   const { scope, note } = context;
@@ -57,7 +52,7 @@ export const startStanding = mutation({
   isolation: 'Serializable',
   write: async (context, { holdingId, serves, when: autumnOnly, mostLoads }) => {
     const { tx, scope, now } = context;
-    const holding = await ownHolding(context, holdingId);
+    const holding = await openBookable(context, holdingId);
     const stands = await standingBookings(tx, scope, [holdingId]);
     if (stands.some((one) => one.serves === serves)) refuse('stands-already', { field: 'serves' });
     const facts = { serves, autumnOnly, mostLoads };

@@ -1,6 +1,6 @@
 import type { Metadata } from 'next';
 import { ask } from '@/app/_server/caller';
-import { SelectField } from '@/app/_ui/field';
+import { ReckonAs } from '@/app/_ui/reckon-as';
 import { SeasonSwitch } from '@/app/_ui/season-switch';
 import { Empty, PageHead, Reason, Sheet } from '@/app/_ui/sheet';
 import { formatArea } from '@/lib/domain/quantity/area';
@@ -43,26 +43,7 @@ export default async function NeedPage({ params, searchParams }: Props) {
         title="What the ground asks for"
         lead={`${site.name}: manure as each holding would book it; straw and meals by the society’s recipes. Plot numbers, no names.`}
       >
-        <form method="get" className="inline-form">
-          <input type="hidden" name="season" value={season} />
-          {sites.length > 1 ? (
-            <SelectField
-              name="site"
-              label="Site"
-              value={site.id}
-              choices={sites.map(({ id, name }) => ({ value: id, label: name }))}
-            />
-          ) : null}
-          <SelectField
-            name="material"
-            label="Reckoned as"
-            value={dressing.materialKey}
-            choices={materials.map(({ key, name }) => ({ value: key, label: name }))}
-          />
-          <button type="submit" className="button">
-            Reckon
-          </button>
-        </form>
+        <ReckonAs season={season} site={site} sites={sites} materialKey={dressing.materialKey} materials={materials} />
       </PageHead>
       {year ? (
         <Sheet

@@ -1,6 +1,6 @@
 import type { Metadata } from 'next';
 import { ask } from '@/app/_server/caller';
-import { SelectField } from '@/app/_ui/field';
+import { ReckonAs } from '@/app/_ui/reckon-as';
 import { Caution, Empty, PageHead } from '@/app/_ui/sheet';
 import { readOrder } from '@/lib/usecases/ordering/read-order';
 import { Offers } from './_parts/offers';
@@ -36,26 +36,7 @@ export default async function OrderPage({ params, searchParams }: Props) {
         title="What to order"
         lead={`${site.name}: what the ground needs, less what lies there and what is coming.`}
       >
-        <form method="get" className="inline-form">
-          <input type="hidden" name="season" value={season} />
-          {sites.length > 1 ? (
-            <SelectField
-              name="site"
-              label="Site"
-              value={site.id}
-              choices={sites.map(({ id, name }) => ({ value: id, label: name }))}
-            />
-          ) : null}
-          <SelectField
-            name="material"
-            label="Reckoned as"
-            value={material.key}
-            choices={materials.map(({ key, name }) => ({ value: key, label: name }))}
-          />
-          <button type="submit" className="button">
-            Reckon
-          </button>
-        </form>
+        <ReckonAs season={season} site={site} sites={sites} materialKey={material.key} materials={materials} />
       </PageHead>
       {search.seen === undefined ? null : (
         <p className="notice kept wide" role="status">
