@@ -142,6 +142,8 @@ export const sources = {
   'harrington-minges': { publisher: 'Harrington and Minges, in Knott’s Handbook, as copied', title: 'days that vegetables take to emerge', year: '1954', table: 'days at 0 to 25 °C' },
   'maine-planting': { publisher: 'University of Maine Cooperative Extension', title: 'Planting Chart for the Home Vegetable Garden', year: 'undated', table: 'distances and yields' },
   'allotment-guide-distances': { publisher: 'Ministry of Agriculture, as transcribed', title: 'Allotment and Garden Guide, vol. 1', year: '1945', table: 'drills and distances, February to April' },
+  'allotment-guide-sowing': { publisher: 'Ministry of Agriculture, as transcribed', title: 'Allotment and Garden Guide, vol. 1', year: '1945', table: 'months of sowing and planting, January to July' },
+  'rhs-onion-sets': { publisher: 'Royal Horticultural Society', title: 'onions, grow your own', year: 'undated', table: 'sets: mid-March to mid-April' },
   'rhs-onion': { publisher: 'Royal Horticultural Society', title: 'onions, grow your own', year: 'undated', table: 'sets: distances' },
   'olds-chart': { publisher: 'trade chart, reprinted by a garden centre', title: 'seeds to the ounce', year: 'undated', table: 'by crop' },
   'kew-seed-weights': { publisher: 'Royal Botanic Gardens, Kew, as copied in 2019', title: 'Seed Information Database', year: '2019', table: 'weight of 1,000 seeds; wild and mixed accessions' },
