@@ -19,6 +19,7 @@ import { readSheet } from '@/lib/usecases/sheets/read-sheet';
 import { tickTrench } from '@/lib/usecases/sheets/tick-trench';
 import { type Chance, chanceOf } from './chance';
 import { planStraw } from './demo/straw';
+import { planDates } from './demo/dates';
 import { loadPastDelivery } from './demo/deliveries';
 import { done } from './demo/done';
 import { makeGround, makeManurings, makePlantings } from './demo/ground';
@@ -79,6 +80,7 @@ async function loadDemo(now: Date): Promise<void> {
   await loadMoney(treasurer, past, chanceOf(1904), today);
   const shared = ground.made.find(({ number }) => number === 'A3')?.id ?? '';
   await changeSharedPlot(scope, memberOf.get('Ruben Calloway') ?? '', shared, year);
+  await planDates(await callerOf(scope.slug, memberOf.get('Ruben Calloway') ?? ''), shared, today);
   const bedOn = async (plotNumber: string, nth: number) => {
     const plotId = ground.made.find(({ number }) => number === plotNumber)?.id ?? '';
     return (await db().bed.findMany({ where: { plotId }, orderBy: { name: 'asc' } }))[nth]?.id ?? '';

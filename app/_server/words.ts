@@ -1,4 +1,5 @@
 import type { Refusal, RefusalCode } from '@/lib/usecases/refusal';
+import { datesWords } from './words/dates';
 import { deliveriesWords } from './words/deliveries';
 import { groundWords } from './words/ground';
 import { heapWords } from './words/heap';
@@ -20,6 +21,7 @@ const words: Words<RefusalCode> = {
   ...plotsWords,
   ...pathsWords,
   ...groundWords,
+  ...datesWords,
   ...deliveriesWords,
   ...standingWords,
   ...recipesWords,

@@ -1,3 +1,4 @@
+import type { DatesRefusal } from './refusals/dates';
 import type { DeliveriesRefusal } from './refusals/deliveries';
 import type { GroundRefusal } from './refusals/ground';
 import type { HeapRefusal } from './refusals/heap';
@@ -19,6 +20,7 @@ export type RefusalCode =
   | PlotsRefusal
   | PathsRefusal
   | GroundRefusal
+  | DatesRefusal
   | DeliveriesRefusal
   | HeapRefusal
   | StandingRefusal

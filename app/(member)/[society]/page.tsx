@@ -8,7 +8,9 @@ import { Empty, PageHead, Reason, Sheet } from '@/app/_ui/sheet';
 import { daysBetween } from '@/lib/domain/calendar/calendar-date';
 import { settingValueWords } from '@/lib/domain/catalogue/setting-value-words';
 import { deliveryRules, settings } from '@/lib/domain/catalogue/settings';
+import type { DatesDue } from '@/lib/usecases/dates/due-dates';
 import { readWeek, type Due } from '@/lib/usecases/ground/read-week';
+import { datesItem } from './_parts/dates-due';
 import { residueItem } from './_parts/residue-due';
 import { sheetItem } from './_parts/sheet-due';
 
@@ -137,6 +139,7 @@ function toItem(
       action: { href: `${at}/ground/plots/${due.plotId}/seasons`, label: `Fill in ${due.season}` },
     };
   if (due.code === 'dig') return sheetItem(due, society);
+  if (isDates(due)) return datesItem(due, society, units);
   if (due.code !== 'run') return residueItem(due, society, today, timeZone);
   return {
     key: `run ${due.deliveryId}`,
@@ -144,4 +147,8 @@ function toItem(
     what: `“${due.name}”: ${due.step}`,
     action: { href: `${at}/office/deliveries/${due.deliveryId}`, label: 'Run it' },
   };
+}
+
+function isDates(due: Due): due is DatesDue {
+  return ['sow', 'also-in-window', 'clear-for', 'ready-ground', 'clash'].includes(due.code);
 }

@@ -32,6 +32,7 @@ describe('the crop before', () => {
         beforeId: 'k',
         clearFrom: '2026-11-01',
         clearBy: '2027-04-30',
+        wantedFrom: '2027-01-15',
         wantedBy: '2027-03-15',
         daysLate: 46,
         isCertain: false,
@@ -205,7 +206,15 @@ describe('what is done next', () => {
 });
 
 describe('the ground', () => {
-  const sheet = { id: 'd', season: 2027, footprint: bed, done: 2, total: 6, until: day('2026-12-12') };
+  const sheet = {
+    id: 'd',
+    season: 2027,
+    footprint: bed,
+    done: 2,
+    total: 6,
+    from: day('2026-11-01'),
+    until: day('2026-12-12'),
+  };
   const nothing = { sheets: [], clashes: [], waits: [] };
   const beans = planting('v', 'broad-bean', 2027);
 

@@ -13,6 +13,7 @@ export type DateConflict =
       readonly beforeId: string;
       readonly clearFrom: CalendarDate;
       readonly clearBy: CalendarDate;
+      readonly wantedFrom: CalendarDate;
       readonly wantedBy: CalendarDate;
       readonly daysLate: number;
       readonly isCertain: boolean;
@@ -23,6 +24,7 @@ export type DateConflict =
       readonly code: 'stands-on';
       readonly plantingId: string;
       readonly beforeId: string;
+      readonly wantedFrom: CalendarDate;
       readonly wantedBy: CalendarDate;
       readonly areaCm2: number;
     }
@@ -82,13 +84,23 @@ function isBefore(one: Spanned, next: Spanned): boolean {
 function inTheWay(before: Spanned, next: Spanned, rules: DateRules): DateConflict[] {
   const shared = overlap(before.planting.footprint, next.planting.footprint);
   if (!shared || isEdge(shared, next.planting.footprint, rules)) return [];
-  const wantedBy = next.span.to;
-  const ids = { plantingId: next.planting.id, beforeId: before.planting.id, areaCm2: areaCm2(shared) };
+  const { from: wantedFrom, to: wantedBy } = next.span;
+  const ids = { plantingId: next.planting.id, beforeId: before.planting.id, wantedFrom, wantedBy };
   const { clearFrom, clearBy } = before.span;
-  if (!clearFrom || !clearBy) return [{ code: 'stands-on', ...ids, wantedBy }];
+  if (!clearFrom || !clearBy) return [{ code: 'stands-on', ...ids, areaCm2: areaCm2(shared) }];
   if (clearBy <= wantedBy) return [];
   const daysLate = daysBetween(wantedBy, clearBy);
-  return [{ code: 'stands-too-long', ...ids, clearFrom, clearBy, wantedBy, daysLate, isCertain: clearFrom > wantedBy }];
+  return [
+    {
+      code: 'stands-too-long',
+      ...ids,
+      clearFrom,
+      clearBy,
+      daysLate,
+      isCertain: clearFrom > wantedBy,
+      areaCm2: areaCm2(shared),
+    },
+  ];
 }
 
 /** Whether the ground that two plantings share is a mere edge of one of them. */

@@ -12,7 +12,8 @@ export type UnfinishedSheet = {
   readonly footprint: Footprint;
   readonly done: number;
   readonly total: number;
-  /** The last day for it. */
+  /** The first and the last day for it. */
+  readonly from: CalendarDate;
   readonly until: CalendarDate;
 };
 
@@ -34,6 +35,8 @@ export type GroundConflict =
       readonly plantingId: string;
       readonly sheetId: string;
       readonly trenchesLeft: number;
+      readonly isBegun: boolean;
+      readonly from: CalendarDate;
       readonly until: CalendarDate;
       readonly wantedFrom: CalendarDate;
       readonly wantedBy: CalendarDate;
@@ -101,10 +104,18 @@ function toFinish(
   { from, to }: GroundSpan,
   today: CalendarDate,
 ): GroundConflict {
-  const { id: sheetId, until, done, total } = sheet;
+  const { id: sheetId, from: sheetFrom, until, done, total } = sheet;
   const isLate = (until > today ? until : today) > to;
-  const days = { until, wantedFrom: from, wantedBy: to };
-  return { code: 'ground-to-finish', plantingId, sheetId, trenchesLeft: total - done, ...days, isLate };
+  const days = { from: sheetFrom, until, wantedFrom: from, wantedBy: to };
+  return {
+    code: 'ground-to-finish',
+    plantingId,
+    sheetId,
+    trenchesLeft: total - done,
+    isBegun: done > 0,
+    ...days,
+    isLate,
+  };
 }
 
 function waits({ plantingId, earliestOn }: WaitingHarvest, { clearBy }: GroundSpan): GroundConflict[] {
