@@ -240,15 +240,12 @@ async function bookNext(
 async function changeSharedPlot(scope: Scope, memberId: string, plotId: string, year: number): Promise<void> {
   const caller = await callerOf(scope.slug, memberId);
   const beds = await db().bed.findMany({ where: { plotId }, orderBy: { name: 'asc' }, take: 2 });
-  for (const [at, cropKey] of ['broad-bean', 'garlic'].entries())
-    await done(
-      recordPlanting.run(caller, {
-        writeId: randomUUID(),
-        bedId: beds[at]?.id ?? '',
-        cropKey,
-        season: String(year + 1),
-      }),
-    );
+  for (const [at, cropKey] of ['broad-bean', 'garlic'].entries()) {
+    const bedId = beds[at]?.id ?? '';
+    const planned = await db().planting.findFirst({ where: { bedId, firstSeason: year + 1, retiredAt: null } });
+    const record = { bedId, cropKey, season: String(year + 1), replaces: planned?.id ?? '' };
+    await done(recordPlanting.run(caller, { writeId: randomUUID(), ...record }));
+  }
 }
 
 /** On the same plot a bed whose turn it is lies half dug, on two mornings of the week: the sheet tells whoever goes on. */

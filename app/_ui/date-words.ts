@@ -1,6 +1,6 @@
 import { type CalendarDate, yearOf } from '@/lib/domain/calendar/calendar-date';
 import { formatMonthDay } from '@/lib/domain/calendar/month-day';
-import type { HangsOn, Step, WayKey } from '@/lib/domain/catalogue/windows';
+import { type HangsOn, type Step, type WayKey, windowRowsOf } from '@/lib/domain/catalogue/windows';
 import type { CropWay, DatedWindow, Frosts } from '@/lib/domain/dates/windows-of';
 
 const steps: Readonly<Record<Step, string>> = {
@@ -32,15 +32,30 @@ export function wayWords(way: WayKey): string | null {
   return ways[way];
 }
 
-/** A step with its way: plant out, from sets. */
-export function stepOfWay({ step, way }: { readonly step: Step; readonly way: WayKey }): string {
-  return [steps[step], ways[way]].filter(Boolean).join(', ');
+type StepOfWay = { readonly step: Step; readonly way: WayKey };
+
+/** A step of a crop with its way: plant, from sets; plant out, from seed. */
+export function stepOfWay(cropKey: string, at: StepOfWay): string {
+  return [stepOfCrop(cropKey, at), ways[at.way]].filter(Boolean).join(', ');
+}
+
+/** A step of a crop: what comes as a set, a clove or a tuber is planted; what was raised from seed is planted out. */
+export function stepOfCrop(cropKey: string, { step, way }: StepOfWay): string {
+  const raised = windowRowsOf(cropKey).some((row) => row.way === way && ['under-cover', 'seedbed'].includes(row.step));
+  return step === 'plant-out' && !raised ? 'plant' : steps[step];
 }
 
 /** From one day to another: 1 October to 30 November 2026. */
 export function spanWords({ from, to }: { readonly from: CalendarDate; readonly to: CalendarDate }): string {
   const year = yearOf(from) === yearOf(to) ? '' : ` ${yearOf(from)}`;
   return `${dayAndMonth(from)}${year} to ${dayAndMonth(to)} ${yearOf(to)}`;
+}
+
+/** The same in short, for a narrow column: 1 Oct – 30 Nov 2026. */
+export function shortSpanWords({ from, to }: { readonly from: CalendarDate; readonly to: CalendarDate }): string {
+  const short = (day: CalendarDate) => dayAndMonth(day).replace(/ ([A-Z][a-z]{2})[a-z]*$/, ' $1');
+  const year = yearOf(from) === yearOf(to) ? '' : ` ${yearOf(from)}`;
+  return `${short(from)}${year} – ${short(to)} ${yearOf(to)}`;
 }
 
 /** A day without its year: 30 November. */
@@ -55,7 +70,7 @@ export function windowsWords(all: readonly CropWay[], wanted: readonly Step[]): 
       .filter(({ step }) => wanted.includes(step))
       .map((window) => {
         const how = [wanted.length > 1 && window.step !== 'in-place' ? 'in a seedbed' : null, wayWords(way)];
-        return [spanWords(window), ...how.filter(Boolean)].join(', ');
+        return [shortSpanWords(window), ...how.filter(Boolean)].join(', ');
       }),
   );
 }

@@ -2,7 +2,7 @@ import type { Step } from '@/lib/domain/catalogue/windows';
 import { stepWords } from './date-words';
 import type { StripView } from './year-strip-view';
 
-const [monthWide, laneHigh, headHigh] = [26, 11, 17];
+const [monthWide, laneHigh, headHigh] = [26, 11, 30];
 
 // Our own hatches on a tile of 8, each told from the others without colour.
 const marks: Readonly<Record<Step, React.ReactNode>> = {
@@ -42,6 +42,11 @@ export function YearStrip({ view }: { view: StripView }) {
           <text x={(at + 0.5) * monthWide} y={headHigh - 4}>
             {letter}
           </text>
+          {year ? (
+            <text x={at * monthWide + 4} y={12} className="of-year">
+              {year}
+            </text>
+          ) : null}
         </g>
       ))}
       <path d={`M0 ${headHigh}H${wide}M0 ${high - 0.5}H${wide}`} className="year" />
@@ -59,7 +64,9 @@ export function YearStrip({ view }: { view: StripView }) {
       {view.frosts.map(({ x, which }) => (
         <path key={`${which} ${x}`} d={`M${x * monthWide} ${headHigh}V${high}`} className={`frost ${which}`} />
       ))}
-      {view.today === null ? null : <path d={`M${view.today * monthWide} 2V${high}`} className="today" />}
+      {view.today === null ? null : (
+        <path d={`M${view.today * monthWide} ${headHigh - 14}V${high}`} className="today" />
+      )}
     </svg>
   );
 }

@@ -10,7 +10,7 @@ export const datesDated: Record<string, (facts: Dated['facts']) => { title: stri
     path: '/dates',
   }),
   plant: (facts) => ({
-    title: `Plant out: ${crop(facts)}`,
+    title: `Plant: ${crop(facts)}`,
     note: `${place(facts)}, for ${facts.season}.`,
     path: '/dates',
   }),

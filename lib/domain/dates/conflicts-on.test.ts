@@ -5,7 +5,7 @@ import { crops } from '../catalogue/crops';
 import { referenceFrosts } from '../catalogue/windows';
 import { footprint } from '../ground/footprint';
 import { conflictsOn, type DateConflict, type DateRules } from './conflicts-on';
-import { type DatedPlanting, isSownInPlace, waysOf } from './dated-planting';
+import { canStillGoIn, type DatedPlanting, isSownInPlace, waysOf } from './dated-planting';
 import { groundReady } from './ground-ready';
 import { groundSpan } from './ground-span';
 import { nextSteps } from './next-steps';
@@ -194,6 +194,12 @@ describe('what is done next', () => {
     expect(isSownInPlace(lettuce('2027-06-20'), referenceFrosts)).toBe(true);
     expect(isSownInPlace(planting('g', 'garlic', 2027, { sownOn: today }), referenceFrosts)).toBe(true);
     expect(isSownInPlace(planting('g', 'garlic', 2027), referenceFrosts)).toBe(false);
+  });
+
+  test('carrots can go in up to their last day', () => {
+    const can = (on: string) => canStillGoIn('carrot', 2027, referenceFrosts, day(on));
+    expect([can('2027-07-10'), can('2027-07-11')]).toEqual([true, false]);
+    expect(canStillGoIn('triffid', 2027, referenceFrosts, today)).toBe(false);
   });
 
   test('the ways that are open', () => {

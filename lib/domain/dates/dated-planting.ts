@@ -22,6 +22,18 @@ export function isToCome({ planned, sownOn, plantedOn }: DatedPlanting): boolean
 }
 
 /**
+ * Whether a crop of a season can still go into its ground on a day, in one way at least.
+ *
+ * @returns false for a crop that the catalogue does not know
+ * @throws RangeError as `windowsOf`
+ * @source  the catalogue's windows
+ * @example carrots of 2027 → true up to 10 July 2027, at the reference frosts
+ */
+export function canStillGoIn(cropKey: string, season: Season, frosts: Frosts, today: CalendarDate): boolean {
+  return windowsOf(cropKey, season, frosts).some((way) => lastGroundDay(way) >= today);
+}
+
+/**
  * The ways in which a planting may be or was grown.
  *
  * Method: once begun, the way that has a window nearest to the day it was begun. Till then, the ways whose ground can still be taken on the

@@ -10,7 +10,7 @@ import { byFrame } from '@/lib/domain/ground/by-frame';
 import { yearOf } from '@/lib/domain/calendar/calendar-date';
 import { settingValues } from '@/lib/domain/catalogue/settings';
 import { conflictsOn, type DateConflict, type DateRules } from '@/lib/domain/dates/conflicts-on';
-import type { DatedPlanting } from '@/lib/domain/dates/dated-planting';
+import { canStillGoIn, type DatedPlanting } from '@/lib/domain/dates/dated-planting';
 import { type GroundConflict, groundReady } from '@/lib/domain/dates/ground-ready';
 import type { Frosts } from '@/lib/domain/dates/windows-of';
 import { overlap } from '@/lib/domain/ground/footprint';
@@ -51,8 +51,7 @@ export async function datedGround(
   ]);
   const here = plantings.flatMap((planting) => {
     const bed = bedUnder(planting, beds);
-    // What was planned for a season that is over counts as grown: nothing is known against it.
-    const planned = planting.planned && planting.firstSeason >= year;
+    const planned = planting.firstSeason >= year && (planting.planned || awaitsItsDay(planting, rules));
     return bed ? [{ ...planting, planned, bed, plotNumber: numbers.get(bed.plotId) ?? '' }] : [];
   });
   const [plantingsOf, sheetsOf, worksOf] = [byFrame(here), byFrame(sheets), byFrame(works)];
@@ -71,6 +70,12 @@ export async function datedGround(
 export function datedOf(planting: PlantingRecord): DatedPlanting {
   const { id, cropKey, firstSeason: season, footprint, planned, sownOn, plantedOn, clearedOn } = planting;
   return { id, cropKey, season, footprint, planned, sownOn, plantedOn, clearedOn };
+}
+
+// What is recorded for this season without a day is to come while it can still go in, and grown after that. What was planned for a season
+// that is over counts as grown: nothing is known against it.
+function awaitsItsDay({ cropKey, firstSeason }: PlantingRecord, { frosts, today }: DateRules): boolean {
+  return canStillGoIn(cropKey, firstSeason, frosts, today);
 }
 
 function bedUnder(planting: PlantingRecord, beds: readonly BedRecord[]): BedRecord | undefined {

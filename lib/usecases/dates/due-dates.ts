@@ -19,6 +19,8 @@ export type InWindow = {
   readonly plantings: readonly PlantingPlace[];
   /** Trenches left on the sheets of their ground. */
   readonly trenchesLeft: number;
+  /** The crops that stand on their ground yet, by name. */
+  readonly standing: readonly string[];
 };
 
 /** What the dates want done this week. */
@@ -44,8 +46,8 @@ export type DatesDue =
   /** Plantings that cannot be kept as they are planned. */
   | { readonly code: 'clash'; readonly plantings: readonly PlantingPlace[] };
 
-/** Days: a window that closes sooner has a line of its own; ground is asked for so long before its crop; a sheet announces itself so long ahead. */
-const [closingDays, aheadDays, sheetAheadDays] = [14, 21, 14];
+/** Days: a window that closes sooner has a line of its own; ground is asked for so long before the last day of its crop; a sheet announces itself so long ahead. */
+const [closingDays, aheadDays, sheetAheadDays] = [14, 28, 14];
 
 type At = Pick<ReadContext, 'db' | 'scope' | 'today'>;
 
@@ -84,6 +86,7 @@ function inWindow(ground: DatedGround, today: CalendarDate): InWindow[] {
       otherwise: steps.find(({ to }) => to > step.to) ?? null,
       plantings: [...(before?.plantings ?? []), placeOf(planting)],
       trenchesLeft: (before?.trenchesLeft ?? 0) + trenchesLeft(ground, planting.id),
+      standing: [...new Set([...(before?.standing ?? []), ...standingOn(ground, planting.id)])],
     });
   }
   return [...crops.values()];
@@ -93,6 +96,14 @@ function trenchesLeft({ conflicts }: DatedGround, plantingId: string): number {
   return conflicts
     .map((one) => (one.code === 'ground-to-finish' && one.plantingId === plantingId ? one.trenchesLeft : 0))
     .reduce((sum, left) => sum + left, 0);
+}
+
+/** What stands on the ground of a planting and is not planned itself. */
+function standingOn({ conflicts, plantings }: DatedGround, plantingId: string): string[] {
+  return conflicts.flatMap((one) => {
+    if (one.plantingId !== plantingId || !('beforeId' in one)) return [];
+    return plantings.filter(({ id, planned }) => id === one.beforeId && !planned).map(({ cropName }) => cropName);
+  });
 }
 
 function places({ plantings }: DatedGround): ReadonlyMap<string, PlantingPlace> {
@@ -107,7 +118,7 @@ function toClear(ground: DatedGround, today: CalendarDate): DatesDue[] {
     if (one.code !== 'stands-too-long' && one.code !== 'stands-on') continue;
     const [before, next] = [placeIn.get(one.beforeId), placeIn.get(one.plantingId)];
     const stands = ground.plantings.find(({ id }) => id === one.beforeId)?.planned === false;
-    if (!before || !next || !stands || addDays(today, aheadDays) < one.wantedFrom) continue;
+    if (!before || !next || !stands || addDays(today, aheadDays) < one.wantedBy) continue;
     const by = due.get(before.id)?.by;
     if (by === undefined || one.wantedBy < by)
       due.set(before.id, {

@@ -53,7 +53,7 @@ export const readDates = query({
       ...frosts,
       today,
       units: scope.units,
-      holds: holdings.some(({ plots }) => plots.length > 0),
+      plots: holdings.flatMap(({ plots }) => plots.map(({ number }) => number)),
       lines: gathered(lines).sort(soonest),
       conflicts: conflicts.map((conflict) => ({
         ...conflict,

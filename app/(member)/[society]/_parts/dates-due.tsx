@@ -1,4 +1,4 @@
-import { dayAndMonth, spanWords, stepOfWay, stepWords } from '@/app/_ui/date-words';
+import { dayAndMonth, spanWords, stepOfCrop, stepOfWay } from '@/app/_ui/date-words';
 import { dayWords } from '@/app/_ui/delivery-words';
 import type { DueItem } from '@/app/_ui/due-list';
 import { leastSoilWords } from '@/app/_ui/soil-words';
@@ -44,18 +44,19 @@ export function datesItem(due: DatesDue, society: string, units: Units): DueItem
 }
 
 function sowItem(due: InWindow, dates: string, units: Units): DueItem {
-  const { cropName, season, step, otherwise, trenchesLeft, plantings, daysLeft } = due;
+  const { cropName, season, step, otherwise, trenchesLeft, standing, plantings, daysLeft } = due;
   const soil = step.step === 'in-place' ? leastSoilWords(due.cropKey, units) : null;
   const notes = [
     `For ${season}: ${spanWords(step)}.`,
     soil ? `The soil wants ${soil} at least.` : '',
     trenchesLeft ? `First finish its ground: ${trenchesLeft} ${trenchesLeft === 1 ? 'trench' : 'trenches'} left.` : '',
-    otherwise ? `Or ${stepOfWay(otherwise)}, ${spanWords(otherwise)}.` : '',
+    standing.length ? `${standing.join(' and ')} ${standing.length === 1 ? 'stands' : 'stand'} there yet.` : '',
+    otherwise ? `Or ${stepOfWay(due.cropKey, otherwise)}, ${spanWords(otherwise)}.` : '',
   ];
   return {
     key: `sow ${due.cropKey} ${season} ${step.way} ${step.step}`,
     ...whenOf(daysLeft),
-    what: `${capital(stepWords(step.step))}: ${cropName.toLowerCase()}, ${bedsOf(plantings)}`,
+    what: `${capital(stepOfCrop(due.cropKey, step))}: ${cropName.toLowerCase()}, ${bedsOf(plantings)}`,
     why: notes.filter(Boolean).join(' '),
     action: { href: dates, label: step.step === 'plant-out' ? 'Planted? Say when' : 'Sown? Say when' },
   };

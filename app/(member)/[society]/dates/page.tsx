@@ -21,7 +21,7 @@ type Props = { params: Promise<{ society: string }>; searchParams: Promise<{ soi
 export default async function DatesPage({ params, searchParams }: Props) {
   const { society } = await params;
   const { soil, holding } = await searchParams;
-  const { lines, conflicts, frosts, areFrostsOwn, today, units, holds } = await ask(readDates, society, {
+  const { lines, conflicts, frosts, areFrostsOwn, today, units, plots } = await ask(readDates, society, {
     holdingId: holding || null,
   });
   const now = lines.filter(({ steps }) => steps.some(({ state }) => state.code === 'open'));
@@ -31,7 +31,10 @@ export default async function DatesPage({ params, searchParams }: Props) {
   const strips = lines.filter(({ ways }) => ways.length).map(stripOf);
   return (
     <>
-      <PageHead title="When to sow, plant and clear" lead={`${dayWords(today)}. ${frostsWords(frosts, areFrostsOwn)}`}>
+      <PageHead
+        title="When to sow, plant and clear"
+        lead={`${plots.length ? `Plot ${plots.join(' and ')}, ` : ''}${dayWords(today)}. ${frostsWords(frosts, areFrostsOwn)}`}
+      >
         <Link className="button" href={`/${society}/dates/crops`}>
           Look up any crop
         </Link>
@@ -40,7 +43,7 @@ export default async function DatesPage({ params, searchParams }: Props) {
         </Link>
         <PrintButton>Print</PrintButton>
       </PageHead>
-      {lines.length === 0 ? <Nothing society={society} holds={holds} /> : null}
+      {lines.length === 0 ? <Nothing society={society} holds={plots.length > 0} /> : null}
       {conflicts.length ? (
         <Sheet title="In the way" wide flush>
           <InTheWay society={society} conflicts={conflicts} today={today} />

@@ -7,7 +7,15 @@ import type { StripLine } from './strips';
 export function DaysTable({ caption, lines }: { caption: string; lines: readonly StripLine[] }) {
   const cell = (line: StripLine, steps: readonly Step[]) => {
     const words = windowsWords(line.ways, steps);
-    return words.length ? words.map((one) => <div key={one}>{one}</div>) : <span className="soft">–</span>;
+    return words.length ? (
+      words.map((one) => (
+        <div key={one} className="nowrap">
+          {one}
+        </div>
+      ))
+    ) : (
+      <span className="soft">–</span>
+    );
   };
   return (
     <Table

@@ -2,10 +2,11 @@ import Link from 'next/link';
 import type { ReactNode } from 'react';
 import { dayAndMonth } from '@/app/_ui/date-words';
 import { dayWords } from '@/app/_ui/delivery-words';
+import { Reason } from '@/app/_ui/sheet';
 import type { readDates } from '@/lib/usecases/dates/read-dates';
 import { DayForm } from './day-form';
 
-export type ShownConflict = Awaited<ReturnType<typeof readDates.run>>['conflicts'][number];
+type ShownConflict = Awaited<ReturnType<typeof readDates.run>>['conflicts'][number];
 
 type Props = { readonly society: string; readonly conflicts: readonly ShownConflict[]; readonly today: string };
 
@@ -13,11 +14,9 @@ type Props = { readonly society: string; readonly conflicts: readonly ShownConfl
 export function InTheWay({ society, conflicts, today }: Props) {
   return (
     <ul className="in-window">
-      {conflicts.map((conflict) => {
-        const { planting, before, code } = conflict;
-        if (!planting) return null;
+      {byPlanting(conflicts).map(({ planting, of }) => {
         return (
-          <li key={`${code} ${conflict.plantingId} ${before?.id ?? ''}`}>
+          <li key={planting.id}>
             <p>
               <strong>
                 {planting.cropName}, {planting.season}
@@ -27,16 +26,35 @@ export function InTheWay({ society, conflicts, today }: Props) {
                 plot {planting.plotNumber}, bed {planting.bedName}
               </Link>
             </p>
-            <p>{reasonWords(conflict, society)}</p>
-            {before &&
-            before.season <= Number(today.slice(0, 4)) &&
-            (code === 'stands-too-long' || code === 'stands-on') ? (
-              <DayForm society={society} planting={before} what={['cleared']} today={today} />
-            ) : null}
+            {of.map((conflict) => (
+              <div key={`${conflict.code} ${conflict.before?.id ?? ''}`}>
+                <p>{reasonWords(conflict, society)}</p>
+                <Cleared society={society} conflict={conflict} today={today} />
+              </div>
+            ))}
           </li>
         );
       })}
     </ul>
+  );
+}
+
+function byPlanting(conflicts: readonly ShownConflict[]) {
+  const plantings = new Map(conflicts.flatMap(({ planting }) => (planting ? [[planting.id, planting] as const] : [])));
+  return [...plantings.values()].map((planting) => ({
+    planting,
+    of: conflicts.filter(({ plantingId }) => plantingId === planting.id),
+  }));
+}
+
+// What is planned itself cannot have been cleared yet.
+function Cleared({ society, conflict, today }: { society: string; conflict: ShownConflict; today: string }) {
+  const { before } = conflict;
+  if (!before || before.season > Number(today.slice(0, 4))) return null;
+  return (
+    <Reason ask="Cleared? Say when">
+      <DayForm society={society} planting={before} what={['cleared']} today={today} />
+    </Reason>
   );
 }
 

@@ -29,23 +29,41 @@ export function InWindow({ society, lines, today }: Props) {
           </p>
           {line.steps.map((step) => (
             <p key={`${step.way} ${step.step}`}>
-              {stateWords(step)}: {stepOfWay(step)}, {spanWords(step)}.
+              {stateWords(step)}: {stepOfWay(line.cropKey, step)}, {spanWords(step)}.
             </p>
           ))}
           <Reason ask="Why then?">
             {line.steps.map((step) => (
               <p key={`${step.way} ${step.step}`} className="small">
-                {stepOfWay(step)}: {reasonOfWindow(step)} Source: {sourceWords(step.source)}.
+                {capital(stepOfWay(line.cropKey, step))}. {reasonOfWindow(step)} Source: {sourceWords(step.source)}.
               </p>
             ))}
           </Reason>
-          {line.plantings.map((planting) => (
-            <DayForm key={planting.id} society={society} planting={planting} what={doneOf(line)} today={today} />
-          ))}
+          {isOpen(line) ? (
+            <DayForms society={society} line={line} today={today} />
+          ) : (
+            <Reason ask="Done already? Say when">
+              <DayForms society={society} line={line} today={today} />
+            </Reason>
+          )}
         </li>
       ))}
     </ul>
   );
+}
+
+function DayForms({ society, line, today }: { society: string; line: DatesLine; today: string }) {
+  return line.plantings.map((planting) => (
+    <DayForm key={planting.id} society={society} planting={planting} what={doneOf(line)} today={today} />
+  ));
+}
+
+function isOpen({ steps }: DatesLine): boolean {
+  return steps.some(({ state }) => state.code === 'open');
+}
+
+function capital(text: string): string {
+  return `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
 }
 
 /** How a step stands today, as the line begins. */

@@ -55,7 +55,9 @@ export function SoilAndDays({ crops, typed, units, keeps = {} }: Props) {
         rows={told.map(({ key, name }) => ({
           key,
           cells: [
-            name,
+            <span key="crop" className="nowrap">
+              {name}
+            </span>,
             ...(soilC === null || soilC === undefined ? [] : [emergenceWords(key, soilC, units)]),
             leastSoilWords(key, units) ?? '–',
             bestSoilWords(key, units) ?? '–',

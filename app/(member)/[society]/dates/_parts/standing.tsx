@@ -1,6 +1,7 @@
 import Link from 'next/link';
-import { windowsWords } from '@/app/_ui/date-words';
+import { spanWords, wayWords } from '@/app/_ui/date-words';
 import { Reason } from '@/app/_ui/sheet';
+import type { CropWay } from '@/lib/domain/dates/windows-of';
 import type { DatesLine } from '@/lib/usecases/dates/read-dates';
 import { DayForm } from './day-form';
 
@@ -26,7 +27,7 @@ export function Standing({ society, lines, today }: Props) {
               </span>
             ))}
           </p>
-          <p>{clearWords(windowsWords(ways, ['clear']))}</p>
+          <p>{clearWords(ways)}</p>
           <Reason ask="Cleared? Say when">
             {plantings.map((planting) => (
               <DayForm key={planting.id} society={society} planting={planting} what={['cleared']} today={today} />
@@ -38,6 +39,11 @@ export function Standing({ society, lines, today }: Props) {
   );
 }
 
-function clearWords(spans: readonly string[]): string {
-  return spans.length ? `Cleared ${spans.join(', or ')}, by its windows.` : 'It stands until it is cleared.';
+function clearWords(ways: readonly CropWay[]): string {
+  const spans = ways.flatMap(({ way, windows }) =>
+    windows
+      .filter(({ step }) => step === 'clear')
+      .map((window) => [wayWords(way), spanWords(window)].filter(Boolean).join(': ')),
+  );
+  return spans.length ? `By its windows it is cleared from ${spans.join(', or ')}.` : 'It stands until it is cleared.';
 }
