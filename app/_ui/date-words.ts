@@ -63,14 +63,14 @@ export function dayAndMonth(day: CalendarDate): string {
   return day.endsWith('02-29') ? '29 February' : formatMonthDay(day.slice(5));
 }
 
-/** The windows of one step in words, way by way. */
-export function windowsWords(all: readonly CropWay[], wanted: readonly Step[]): string[] {
+/** The windows of one step in words, way by way: when, and how where there are several ways. */
+export function windowsWords(all: readonly CropWay[], wanted: readonly Step[]): { span: string; how: string }[] {
   return all.flatMap(({ way, windows }) =>
     windows
       .filter(({ step }) => wanted.includes(step))
       .map((window) => {
-        const how = [wanted.length > 1 && window.step !== 'in-place' ? 'in a seedbed' : null, wayWords(way)];
-        return [shortSpanWords(window), ...how.filter(Boolean)].join(', ');
+        const how = [window.step === 'seedbed' ? 'in a seedbed' : null, wayWords(way)];
+        return { span: shortSpanWords(window), how: how.filter(Boolean).join(', ') };
       }),
   );
 }

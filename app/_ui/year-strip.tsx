@@ -2,7 +2,7 @@ import type { Step } from '@/lib/domain/catalogue/windows';
 import { stepWords } from './date-words';
 import type { StripView } from './year-strip-view';
 
-const [monthWide, laneHigh, headHigh] = [26, 11, 30];
+const [monthWide, laneHigh, headHigh] = [20, 11, 30];
 
 // Our own hatches on a tile of 8, each told from the others without colour.
 const marks: Readonly<Record<Step, React.ReactNode>> = {
@@ -42,7 +42,7 @@ export function YearStrip({ view }: { view: StripView }) {
           <text x={(at + 0.5) * monthWide} y={headHigh - 4}>
             {letter}
           </text>
-          {year ? (
+          {year && view.months.length - at >= 2 ? (
             <text x={at * monthWide + 4} y={12} className="of-year">
               {year}
             </text>

@@ -28,7 +28,7 @@ export default async function DatesPage({ params, searchParams }: Props) {
   const later = lines.filter((line) => line.steps.length > 0 && !now.includes(line));
   const standing = lines.filter(({ steps, ways, isToCome }) => steps.length === 0 && ways.length > 0 && !isToCome);
   const unknown = lines.filter(({ ways }) => ways.length === 0);
-  const strips = lines.filter(({ ways }) => ways.length).map(stripOf);
+  const strips = lines.map(stripOf).filter(({ ways }) => ways.some(({ windows }) => windows.length));
   return (
     <>
       <PageHead
@@ -112,7 +112,11 @@ function Nothing({ society, holds }: { society: string; holds: boolean }) {
   );
 }
 
-function stripOf({ key, cropName, season, plantings, ways }: DatesLine): StripLine {
+// Of what stands only its clearing is to come.
+function stripOf({ key, cropName, season, plantings, steps, ...line }: DatesLine): StripLine {
+  const ways = steps.length
+    ? line.ways
+    : line.ways.map((way) => ({ ...way, windows: way.windows.filter(({ step }) => step === 'clear') }));
   const where = plantings.map(({ plotNumber, bedName }) => `plot ${plotNumber}, bed ${bedName}`).join('; ');
   return { key, title: `${cropName}, ${season}`, where, ways };
 }

@@ -9,8 +9,9 @@ export function DaysTable({ caption, lines }: { caption: string; lines: readonly
     const words = windowsWords(line.ways, steps);
     return words.length ? (
       words.map((one) => (
-        <div key={one} className="nowrap">
-          {one}
+        <div key={one.span + one.how} className="nowrap">
+          {one.span}
+          {one.how ? <div className="small soft">{one.how}</div> : null}
         </div>
       ))
     ) : (
@@ -30,7 +31,7 @@ export function DaysTable({ caption, lines }: { caption: string; lines: readonly
       rows={lines.map((line) => ({
         key: line.key,
         cells: [
-          <div key="crop">
+          <div key="crop" className="dates-crop">
             {line.title}
             {line.where ? <div className="small soft">{line.where}</div> : null}
           </div>,
