@@ -197,7 +197,7 @@ describe('the society’s frosts', () => {
 describe('recording a day', () => {
   it('refuses what cannot be, and says which field', async () => {
     const garlic = await record('garlic', 2027);
-    expect(await refusedWith(say(garlic, 'planted', '2026-11-29'))).toEqual(['day-to-come']);
+    expect(await refusedWith(say(garlic, 'planted', '2026-11-29'))).toEqual(['done-in-the-future']);
     expect(await refusedWith(say(garlic, 'planted', '2026-08-01'))).toEqual(['day-of-another-season']);
     await done(say(garlic, 'planted', '2026-11-10'));
     expect(await refusedWith(say(garlic, 'planted', '2026-11-11'))).toEqual(['day-recorded']);

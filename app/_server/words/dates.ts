@@ -2,7 +2,6 @@ import type { DatesRefusal } from '@/lib/usecases/refusals/dates';
 import type { Words } from './shape';
 
 export const datesWords: Words<DatesRefusal> = {
-  'day-to-come': () => 'That day is still to come. Give the day on which it was done, today at the latest.',
   'planted-before-sown': () => 'It cannot be planted out before it was sown.',
   'day-of-another-season': ({ season, counts }) =>
     `By that day it would count for ${counts}, and it is planned for ${season}. Give a day that belongs to ${season}, or record it on its bed’s page.`,

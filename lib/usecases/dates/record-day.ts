@@ -34,7 +34,7 @@ export const recordDay = mutation({
     if (!planting) throw new NotFound();
     const open = await openBed({ db: tx, scope, today }, planting.bedId);
     const field = fields[what];
-    if (onDay > today) refuse('day-to-come', { field: 'onDay' });
+    if (onDay > today) refuse('done-in-the-future', { field: 'onDay' });
     const before = planting[field];
     if (before && before !== onDay) refuse('day-recorded', { field: 'onDay', numbers: { day: before } });
     const days = daysWith({ ...planting, [field]: onDay }, settings, yearOf(today));
