@@ -86,7 +86,8 @@ async function dueOfLorries(
   const needs = new Map<string, ReadonlyMap<string, HoldingNeed>>();
   for (const delivery of open)
     needs.set(delivery.id, await needsForDelivery({ tx: db, scope, today }, delivery, holdings));
-  const lorries = [...Map.groupBy(open, ({ id, togetherId }) => togetherId ?? id).values()];
+  const lorryOf = ({ id, togetherId }: DeliveryRecord) => togetherId ?? id;
+  const lorries = [...new Set(open.map(lorryOf))].map((lorry) => open.filter((one) => lorryOf(one) === lorry));
   return lorries.flatMap((lorry) =>
     holdings.flatMap(({ id: holdingId }): DeliveryDue[] => {
       const loads = lorry.flatMap(({ id: deliveryId, name }): Bookable[] => {
