@@ -11,8 +11,11 @@ import { letterAction, makeFeedAction, revokeFeedAction } from './actions';
 
 export const metadata: Metadata = { title: 'Reminders' };
 
-export default async function RemindersPage({ params }: { params: Promise<{ society: string }> }) {
+type Props = { params: Promise<{ society: string }>; searchParams: Promise<{ said?: string }> };
+
+export default async function RemindersPage({ params, searchParams }: Props) {
   const { society } = await params;
+  const { said } = await searchParams;
   const { feedSince, letter, timeZone } = await ask(readReminders, society);
   return (
     <>
@@ -24,6 +27,11 @@ export default async function RemindersPage({ params }: { params: Promise<{ soci
           This week
         </Link>
       </PageHead>
+      {said === 'taken-back' && !feedSince ? (
+        <p className="notice kept wide" role="status">
+          Taken back: the address leads nowhere now.
+        </p>
+      ) : null}
       <Sheet title="Your own calendar">
         <p>
           An address that your calendar reads by itself: digging days, goings over, sowings, bookings that close, loads
