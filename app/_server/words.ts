@@ -8,6 +8,7 @@ import { moneyWords } from './words/money';
 import { pathsWords } from './words/paths';
 import { plotsWords } from './words/plots';
 import { recipesWords } from './words/recipes';
+import { remindersWords } from './words/reminders';
 import { residueWords } from './words/residue';
 import type { Words } from './words/shape';
 import { sheetsWords } from './words/sheets';
@@ -29,6 +30,7 @@ const words: Words<RefusalCode> = {
   ...moneyWords,
   ...suppliersWords,
   ...heapWords,
+  ...remindersWords,
 };
 
 /** A refusal in plain words: what was not done, and what would be accepted. */

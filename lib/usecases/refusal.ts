@@ -7,6 +7,7 @@ import type { MoneyRefusal } from './refusals/money';
 import type { PathsRefusal } from './refusals/paths';
 import type { PlotsRefusal } from './refusals/plots';
 import type { RecipesRefusal } from './refusals/recipes';
+import type { RemindersRefusal } from './refusals/reminders';
 import type { ResidueRefusal } from './refusals/residue';
 import type { SheetsRefusal } from './refusals/sheets';
 import type { SuppliersRefusal } from './refusals/suppliers';
@@ -27,7 +28,8 @@ export type RefusalCode =
   | ResidueRefusal
   | MeasuresRefusal
   | MoneyRefusal
-  | SuppliersRefusal;
+  | SuppliersRefusal
+  | RemindersRefusal;
 
 export type Refusal =
   | {

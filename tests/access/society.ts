@@ -10,6 +10,7 @@ import { makeGround } from './fill/ground';
 import { makeMembers, type Word } from './fill/members';
 import { makeMoney } from './fill/money';
 import { makePaths } from './fill/paths';
+import { makeReminders } from './fill/reminders';
 import { makeTests } from './fill/residue';
 import { makeSupplier } from './fill/suppliers';
 import { makeWaiting } from './fill/waiting';
@@ -42,6 +43,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
   const suppliers = await makeSupplier(word, members, deliveries);
   const tests = await makeTests(word, members, deliveries.openId);
   const money = await makeMoney(word, members, ground.ids.holdingId, deliveries.settledId);
+  await makeReminders(members);
   const { secretary, chair, treasurer, gateHelper, holder, neighbour } = members;
   const rule = once({ key: 'barrowLitres', value: '85', from: todayIn('Europe/London') });
   await done(changeSetting.run(secretary.caller, rule));

@@ -21,6 +21,7 @@ const member = [
   '/deliveries/credits',
   '/money',
   '/me',
+  '/me/reminders',
 ];
 const office = [
   '',

@@ -6,6 +6,7 @@ import { members } from './members';
 import { money } from './money';
 import { paths } from './paths';
 import { recipes } from './recipes';
+import { reminders } from './reminders';
 import { residue } from './residue';
 import { ordering } from './ordering';
 import { season } from './season';
@@ -26,4 +27,5 @@ export const rows: readonly Row[] = [
   ...paths,
   ...ordering,
   ...season,
+  ...reminders,
 ];
