@@ -1,5 +1,6 @@
 import type { DeliveriesRefusal } from './refusals/deliveries';
 import type { GroundRefusal } from './refusals/ground';
+import type { HarvestRefusal } from './refusals/harvest';
 import type { HeapRefusal } from './refusals/heap';
 import type { MeasuresRefusal } from './refusals/measures';
 import type { MembersRefusal } from './refusals/members';
@@ -19,6 +20,7 @@ export type RefusalCode =
   | PlotsRefusal
   | PathsRefusal
   | GroundRefusal
+  | HarvestRefusal
   | DeliveriesRefusal
   | HeapRefusal
   | StandingRefusal
