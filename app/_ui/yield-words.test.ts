@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readMass } from '@/lib/domain/quantity/mass';
-import { amountWords, rangeWords, typedAgain, yieldWords } from './yield-words';
+import { amountWords, rangeFigures, typedAgain, yieldWords } from './yield-words';
 
 describe('a harvest in words', () => {
   it('is a weight in the member’s units, a count, or nothing', () => {
@@ -32,12 +32,13 @@ describe('a yield in words', () => {
 
   it('is nothing where the crop failed, and never nothing where it did not', () => {
     expect(yieldWords({ ...of, measure: 'grams', amount: 0, perM2: 0 }, 'metric')).toBe('nothing');
-    expect(yieldWords({ ...of, measure: 'grams', amount: 1, perM2: 0 }, 'metric')).toBe('under 1 g/m²');
+    expect(yieldWords({ ...of, measure: 'grams', amount: 1, perM2: 0 }, 'metric')).toBe('under 0.01 kg/m²');
+    expect(yieldWords({ ...of, measure: 'grams', amount: 280, perM2: 70 }, 'metric')).toBe('0.07 kg/m²');
   });
 
-  it('is a range in one unit where it can be', () => {
-    expect(rangeWords(3_662, 4_882, 'metric')).toBe('3.7 to 4.9 kg/m²');
-    expect(rangeWords(976, 1_953, 'metric')).toBe('976 g/m² to 2 kg/m²');
-    expect(rangeWords(6_000, 6_000, 'metric')).toBe('6 kg/m²');
+  it('is a range, in one unit with all others', () => {
+    expect(rangeFigures(3_662, 4_882, 'metric')).toBe('3.7 to 4.9');
+    expect(rangeFigures(976, 1_953, 'metric')).toBe('0.98 to 2');
+    expect(rangeFigures(6_000, 6_000, 'imperial')).toBe('11.1');
   });
 });

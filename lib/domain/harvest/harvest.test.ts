@@ -47,7 +47,7 @@ describe('what stands', () => {
   it('ends with the day it was cleared, or when the next season’s window opens', () => {
     const on = (text: string, planting: PickedPlanting = leeks) => standsOn(planting, day(text), '05-01');
     expect([on('2026-01-01'), on('2026-12-31'), on('2027-04-30'), on('2027-05-01')]).toEqual([true, true, true, false]);
-    expect([on('2026-08-20', onions), on('2026-08-21', onions)]).toEqual([true, false]);
+    expect([on('2026-08-19', onions), on('2026-08-20', onions)]).toEqual([true, false]);
     expect(on('2030-06-01', rhubarb)).toBe(true);
     // Sown in September for next year, it stands from then on.
     const spinach = { ...leeks, firstSeason: 2027, lastSeason: 2027, sownOn: day('2026-09-10') };

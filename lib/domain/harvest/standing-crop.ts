@@ -28,7 +28,7 @@ export function hasGrown(planting: Growing, today: CalendarDate): boolean {
 /**
  * Whether a planting stands on a day, as far as the record goes.
  *
- * Method: it has grown, and is not cleared before that day; without a day of clearing it stands to the end of its last season, and on
+ * Method: it has grown, and is not cleared by that day; without a day of clearing it stands to the end of its last season, and on
  * until the season's first day in the next year, since leeks and parsnips are lifted all winter.
  *
  * @param seasonFrom  the first day of the society's season window, as `MM-DD`
@@ -37,7 +37,7 @@ export function hasGrown(planting: Growing, today: CalendarDate): boolean {
  */
 export function standsOn(planting: Growing, today: CalendarDate, seasonFrom: string): boolean {
   if (!hasGrown(planting, today)) return false;
-  if (planting.clearedOn) return planting.clearedOn >= today;
+  if (planting.clearedOn) return planting.clearedOn > today;
   const year = yearOf(today);
   return planting.lastSeason >= year || (planting.lastSeason === year - 1 && today < `${year}-${seasonFrom}`);
 }

@@ -89,10 +89,10 @@ async function standingOn(
       const bed = bedOf.get(planting.bedId);
       const whose = plots.get(bed?.plotId ?? '');
       if (!bed || !whose) return [];
-      const { id, cropName, variety, holdingId, firstSeason, footprint } = planting;
+      const { id, cropName, variety, holdingId, firstSeason, lastSeason, footprint } = planting;
       const wait = waits.find(({ plantingId, isWorstCase }) => plantingId === id && !isWorstCase);
       return {
-        ...{ id, cropName, firstSeason },
+        ...{ id, cropName, firstSeason, lastSeason },
         variety: holdingId === whose.holding.id ? variety : null,
         bedName: bed.name,
         plotNumber: whose.plot.number,
@@ -129,7 +129,8 @@ export const readHarvestForm = query({
         id: planting.id,
         cropName: planting.cropName,
         variety: planting.holdingId === holding.id ? planting.variety : null,
-        season: planting.firstSeason,
+        firstSeason: planting.firstSeason,
+        lastSeason: planting.lastSeason,
         clearedOn: planting.clearedOn,
         areaCm2: areaCm2(planting.footprint),
       },

@@ -19,7 +19,13 @@ export function HarvestForm({ society, read }: { society: string; read: Read }) 
       action={logHarvestAction.bind(null, society, { plantingId: planting.id, replaces: corrects?.id ?? null })}
       writeId={randomUUID()}
       submit={corrects ? 'Correct it' : 'Log it'}
-      labels={{ amount: 'How much', measure: 'Weighed or counted', onDay: 'On', quality: 'How it was', notes: 'Notes' }}
+      labels={{
+        amount: 'How much',
+        measure: 'Weighed or counted',
+        onDay: 'Day',
+        quality: 'How it was',
+        notes: 'Notes',
+      }}
       className="form harvest-form"
     >
       <TextField
@@ -41,19 +47,19 @@ export function HarvestForm({ society, read }: { society: string; read: Read }) 
         <TickField name="measure" kind="radio" value="pieces" label="counted" ticked={measured === 'pieces'} />
       </TickGroup>
       <TickGroup name="quality" legend="How it was" className="choices">
-        {harvestQualities.map(({ key, name, says }) => (
+        {harvestQualities.map(({ key, name }) => (
           <TickField
             key={key}
             name="quality"
             kind="radio"
             value={key}
             label={name}
-            hint={says}
             ticked={(corrects?.quality ?? 'good') === key}
           />
         ))}
+        <p className="small soft">{harvestQualities.map(({ name, says }) => `${name}: ${says}`).join('; ')}</p>
       </TickGroup>
-      <TextField name="onDay" type="date" label="On" value={corrects?.on ?? today} />
+      <TextField name="onDay" type="date" label="Day" value={corrects?.on ?? today} />
       {planting.clearedOn === null ? (
         <TickField
           name="cleared"

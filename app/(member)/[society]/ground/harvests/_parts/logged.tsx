@@ -10,8 +10,7 @@ export function Logged({ society, harvest, units }: { society: string; harvest: 
   return (
     <div className="notice kept wide" role="status">
       <p>
-        Logged: {amountWords(harvest.measure, harvest.amount, units)} of {cropWords(harvest).toLowerCase()}, bed{' '}
-        {harvest.bedName}.
+        Logged: {amountWords(harvest.measure, harvest.amount, units)}, {cropWords(harvest)}, bed {harvest.bedName}.
       </p>
       <div className="actions">
         {keeps ? (

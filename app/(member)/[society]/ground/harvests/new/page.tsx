@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
 import { PageHead, Sheet } from '@/app/_ui/sheet';
+import { seasonWords } from '@/app/_ui/yield-words';
 import { formatArea } from '@/lib/domain/quantity/area';
 import { readHarvestForm } from '@/lib/usecases/harvest/read-harvests';
 import { HarvestCaution, WaitLine } from '../../beds/[bed]/_parts/harvest-waits';
@@ -21,7 +22,7 @@ export default async function LogHarvestPage({ params, searchParams }: Props) {
     <>
       <PageHead
         title={`${corrects ? 'Correct a harvest' : 'Log a harvest'}: ${planting.cropName}${planting.variety ? ` ‘${planting.variety}’` : ''}`}
-        lead={`Plot ${plotNumber}, bed ${bed.name}, ${formatArea(planting.areaCm2, units)}, season ${planting.season}.`}
+        lead={`Plot ${plotNumber}, bed ${bed.name}, ${formatArea(planting.areaCm2, units)}, ${seasonWords(planting)}.`}
       >
         <Link className="button" href={`/${society}/ground/harvests`}>
           All harvests

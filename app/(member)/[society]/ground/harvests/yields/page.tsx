@@ -1,13 +1,10 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
-import { sourceWords } from '@/app/_ui/setting-words';
-import { Empty, PageHead, Reason, Sheet } from '@/app/_ui/sheet';
-import { mixedYields } from '@/lib/domain/catalogue/published-yields';
-import { formatRate } from '@/lib/domain/quantity/area-rate';
-import type { Units } from '@/lib/domain/quantity/length';
+import { Empty, PageHead, Sheet } from '@/app/_ui/sheet';
 import { readYields } from '@/lib/usecases/harvest/read-yields';
-import { CropYields } from '../_parts/crop-yields';
+import { WhatTheySay } from '../_parts/what-they-say';
+import { YieldsTable } from '../_parts/yields-table';
 
 export const metadata: Metadata = { title: 'What the ground yielded' };
 
@@ -29,39 +26,16 @@ export default async function YieldsPage({ params }: { params: Promise<{ society
           </a>
         ) : null}
       </PageHead>
-      {crops.length === 0 ? (
-        <Empty>
-          Nothing is weighed or counted yet. Log a harvest, and what the bed gave on each square metre follows.
-        </Empty>
-      ) : null}
-      {crops.map((crop) => (
-        <CropYields key={crop.cropKey} crop={crop} units={units} withPlot={onSeveralPlots} />
-      ))}
-      {crops.length ? (
-        <Sheet title="What these figures can and can’t say" wide>
-          <MixedYields units={units} />
-        </Sheet>
-      ) : null}
-    </>
-  );
-}
-
-function MixedYields({ units }: { units: Units }) {
-  return (
-    <>
-      <p className="small">
-        A yield counts the ground of the plantings that something was logged from, paths left out. What was not weighed
-        is not in it. One bed in one season says little: weather, seed and slugs differ from year to year.
-      </p>
-      <Reason ask="What is printed of ground with all crops together">
-        <ul className="small">
-          {mixedYields.map(({ name, gPerM2, source }) => (
-            <li key={name}>
-              {name}: {formatRate(gPerM2, units)} <span className="soft">({sourceWords(source)})</span>
-            </li>
-          ))}
-        </ul>
-      </Reason>
+      <Sheet title="By crop, season and bed" flush wide>
+        {crops.length ? (
+          <YieldsTable crops={crops} units={units} withPlot={onSeveralPlots} />
+        ) : (
+          <Empty>
+            Nothing is weighed or counted yet. Log a harvest, and what the bed gave on each square metre follows.
+          </Empty>
+        )}
+      </Sheet>
+      {crops.length ? <WhatTheySay crops={crops} units={units} /> : null}
     </>
   );
 }
