@@ -3,6 +3,7 @@ import { db } from '@/lib/data/db';
 import { openScopeOfMember } from '@/lib/data/scope';
 import { addDays } from '@/lib/domain/calendar/calendar-date';
 import { todayIn } from '@/lib/platform/clock';
+import { splitBed } from '@/lib/usecases/ground/keep-beds';
 import { fillGrid, recordPlanting, retirePlanting } from '@/lib/usecases/ground/keep-plantings';
 import { readBed } from '@/lib/usecases/ground/read-ground';
 import { readWeek } from '@/lib/usecases/ground/read-week';
@@ -12,6 +13,7 @@ import { readHarvestsCsv, readYields } from '@/lib/usecases/harvest/read-yields'
 import { yieldsOf } from '@/lib/usecases/harvest/yields-of';
 import { changeOwnDetails } from '@/lib/usecases/members/keep-members';
 import type { Caller } from '@/lib/usecases/operation';
+import { halvePlot } from '@/lib/usecases/plots/halve-and-join';
 import { endTenancy, letPlot } from '@/lib/usecases/plots/keep-tenancies';
 import { NotFound } from '@/lib/usecases/refusal';
 import {
@@ -233,6 +235,29 @@ describe('when the record of a planting changes', () => {
     expect(await yieldsFor('parsnip')).toEqual([]);
     expect(await yieldsFor('beetroot')).toMatchObject([{ amount: 6_000 }]);
     expect(await db().harvest.count({ where: { plantingId: right } })).toBe(0);
+  });
+
+  it('or its bed is split, or its plot halved, what stands there is logged as before', async () => {
+    const { plotId, bedId } = await ground();
+    const leeks = await planted(bedId, 'leek');
+    const cut = { bedId, across: 'length', at: '1 m', firstName: 'a', secondName: 'b', from: today };
+    await done(splitBed.run(holder.caller, once(cut)));
+    const standing = async () =>
+      (await readHarvests.run(holder.caller, {})).standing.filter(({ id }) => id === leeks).map((one) => one.bedName);
+    expect(await standing()).toEqual(['a']);
+    await log(leeks, { amount: '1 kg' });
+    const halves = {
+      plotId,
+      across: 'length',
+      at: '10 m',
+      firstNumber: `H${made}a`,
+      secondNumber: `H${made}b`,
+      from: today,
+    };
+    await done(halvePlot.run(secretary, once(halves)));
+    expect(await standing()).toEqual(['a']);
+    await log(leeks, { amount: '1 kg' });
+    expect(await yieldsFor('leek')).toContainEqual(expect.objectContaining({ amount: 2_000, bedName: '1' }));
   });
 
   it('and is taken back, its harvests stay on the list and yield nothing', async () => {

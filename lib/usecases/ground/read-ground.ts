@@ -229,7 +229,7 @@ export const readBed = query({
             shareCm2: sharedCm2(footprint, bed.footprint),
             areaCm2: areaCm2(footprint),
             correctable: planting.bedId === bed.id,
-            mayBePicked: isOwn && planting.bedId === bed.id && isTheirs(planting, holding, settings, today),
+            mayBePicked: isOwn && isTheirs(planting, holding, settings, today),
           };
         })
         .sort((a, b) => b.firstSeason - a.firstSeason),

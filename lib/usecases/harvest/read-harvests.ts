@@ -6,7 +6,7 @@ import { harvestById, harvestsOf, type LoggedHarvest } from '@/lib/data/harvest'
 import { type HoldingOnDay, holdingsOfMember } from '@/lib/data/holding';
 import { type PlantingRecord, plantingsIn } from '@/lib/data/planting';
 import { settingsOn } from '@/lib/data/setting';
-import { calendarDate, yearOf } from '@/lib/domain/calendar/calendar-date';
+import { yearOf } from '@/lib/domain/calendar/calendar-date';
 import { areaCm2 } from '@/lib/domain/ground/footprint';
 import { harvestSeason, standsOn } from '@/lib/domain/harvest/standing-crop';
 import { canEnter } from '@/lib/domain/policy/standing';
@@ -14,7 +14,7 @@ import { harvestFormInput, harvestsInput } from '@/lib/schemas/harvest/harvest';
 import { waitsOf } from '../ground/food-and-lime';
 import { query, type ReadContext } from '../operation';
 import { NotFound } from '../refusal';
-import { openPlanting } from './open-planting';
+import { bedUnder, openPlanting } from './open-planting';
 
 /** What stands on one's own ground to log from, and what was logged of a season. */
 export const readHarvests = query({
@@ -69,8 +69,7 @@ async function standingOn(
   harvests: readonly LoggedHarvest[],
 ) {
   const plots = new Map(holdings.flatMap((holding) => holding.plots.map((plot) => [plot.id, { plot, holding }])));
-  const beds = await bedsStanding(db, scope, calendarDate('1900-01-01'), today, [...plots.keys()]);
-  const bedOf = new Map(beds.map((bed) => [bed.id, bed]));
+  const beds = await bedsStanding(db, scope, today, today, [...plots.keys()]);
   const year = yearOf(today);
   const [crops, settings] = await Promise.all([cropsOf(db, scope), settingsOn(db, scope, today)]);
   const frames = [...new Set(beds.map(({ frameId }) => frameId))];
@@ -86,7 +85,7 @@ async function standingOn(
   return plantings
     .filter((planting) => standsOn(planting, today, settings.seasonFrom))
     .flatMap((planting) => {
-      const bed = bedOf.get(planting.bedId);
+      const bed = bedUnder(planting, beds);
       const whose = plots.get(bed?.plotId ?? '');
       if (!bed || !whose) return [];
       const { id, cropName, variety, holdingId, firstSeason, lastSeason, footprint } = planting;
