@@ -1,6 +1,7 @@
 import type { Refusal, RefusalCode } from '@/lib/usecases/refusal';
 import { deliveriesWords } from './words/deliveries';
 import { groundWords } from './words/ground';
+import { harvestWords } from './words/harvest';
 import { heapWords } from './words/heap';
 import { measuresWords } from './words/measures';
 import { membersWords } from './words/members';
@@ -21,6 +22,7 @@ const words: Words<RefusalCode> = {
   ...plotsWords,
   ...pathsWords,
   ...groundWords,
+  ...harvestWords,
   ...deliveriesWords,
   ...standingWords,
   ...recipesWords,

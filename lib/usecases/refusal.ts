@@ -1,5 +1,6 @@
 import type { DeliveriesRefusal } from './refusals/deliveries';
 import type { GroundRefusal } from './refusals/ground';
+import type { HarvestRefusal } from './refusals/harvest';
 import type { HeapRefusal } from './refusals/heap';
 import type { MeasuresRefusal } from './refusals/measures';
 import type { MembersRefusal } from './refusals/members';
@@ -20,6 +21,7 @@ export type RefusalCode =
   | PlotsRefusal
   | PathsRefusal
   | GroundRefusal
+  | HarvestRefusal
   | DeliveriesRefusal
   | HeapRefusal
   | StandingRefusal

@@ -7,6 +7,7 @@ import { changeSetting } from '@/lib/usecases/settings/settings';
 import { done, makeSociety, once } from '../fixtures/society';
 import { makeDeliveries } from './fill/deliveries';
 import { makeGround } from './fill/ground';
+import { makeHarvests } from './fill/harvest';
 import { makeMembers, type Word } from './fill/members';
 import { makeMoney } from './fill/money';
 import { makePaths } from './fill/paths';
@@ -39,6 +40,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
   const ground = await makeGround(society, word, members);
   const deliveries = await makeDeliveries(word, members, ground, wanted);
   const waiting = await makeWaiting(word, members, ground, wanted);
+  const harvests = await makeHarvests(word, members, ground);
   const paths = await makePaths(word, members, society.siteId);
   const suppliers = await makeSupplier(word, members, deliveries);
   const tests = await makeTests(word, members, deliveries.openId);
@@ -62,6 +64,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
     tag,
     ids: {
       ...ground.ids,
+      ...harvests,
       ...deliveries,
       ...tests,
       ...money,

@@ -8,6 +8,8 @@ const member = [
   '/ground/recipes',
   '/ground/recipes/brassicas',
   '/ground/residue',
+  '/ground/harvests',
+  '/ground/harvests/yields',
   '/measures?what=heap&shape=trailer',
   '/measures?what=bales',
   '/measures?what=bucket',

@@ -1,6 +1,7 @@
 import type { Row } from '../row';
 import { deliveries } from './deliveries';
 import { ground } from './ground';
+import { harvest } from './harvest';
 import { measures } from './measures';
 import { members } from './members';
 import { money } from './money';
@@ -17,6 +18,7 @@ import { waiting } from './waiting';
 export const rows: readonly Row[] = [
   ...members,
   ...ground,
+  ...harvest,
   ...recipes,
   ...sheets,
   ...deliveries,
