@@ -29,6 +29,8 @@ export type Row = {
   readonly allow: readonly Person[];
   /** The id only narrows a list: another society's narrows it to nothing. Elsewhere it is not found. */
   readonly idIsFilter?: true;
+  /** A holding's own: nobody else's, the secretary's no more than anybody's. */
+  readonly isOwn?: true;
 };
 
 /** The society under test: ids of its rows, each in the state that its name says, and one bed's name. */
@@ -71,6 +73,10 @@ export type Ids = Readonly<
     | 'dropPointId'
     | 'supplierId'
     | 'supplierLoadId'
+    | 'placeId'
+    | 'sparePlaceId'
+    | 'lotId'
+    | 'goingOverId'
     | 'bedName',
     string
   >

@@ -11,6 +11,7 @@ import { makeMembers, type Word } from './fill/members';
 import { makeMoney } from './fill/money';
 import { makePaths } from './fill/paths';
 import { makeTests } from './fill/residue';
+import { makeStore } from './fill/store';
 import { makeSupplier } from './fill/suppliers';
 import { makeWaiting } from './fill/waiting';
 import type { Ids, Person } from './row';
@@ -41,6 +42,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
   const paths = await makePaths(word, members, society.siteId);
   const suppliers = await makeSupplier(word, members, deliveries);
   const tests = await makeTests(word, members, deliveries.openId);
+  const store = await makeStore(word, members, { ...ground.ids, otherHoldingId: ground.otherHoldingId });
   const money = await makeMoney(word, members, ground.ids.holdingId, deliveries.settledId);
   const { secretary, chair, treasurer, gateHelper, holder, neighbour } = members;
   const rule = once({ key: 'barrowLitres', value: '85', from: todayIn('Europe/London') });
@@ -66,6 +68,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
       ...paths,
       ...waiting,
       ...suppliers,
+      ...store,
       siteId: society.siteId,
       holderId: holder.id,
       spareMemberId: members.spare.id,

@@ -10,6 +10,7 @@ import { residue } from './residue';
 import { ordering } from './ordering';
 import { season } from './season';
 import { sheets } from './sheets';
+import { store } from './store';
 import { waiting } from './waiting';
 
 /** Every operation there is, with who may; a missing one fails the suite. */
@@ -26,4 +27,5 @@ export const rows: readonly Row[] = [
   ...paths,
   ...ordering,
   ...season,
+  ...store,
 ];
