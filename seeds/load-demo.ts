@@ -25,6 +25,7 @@ import { makeGround, makeManurings, makePlantings } from './demo/ground';
 import { loadMoney } from './demo/money';
 import { drawPaths } from './demo/paths';
 import { households, unmeasured } from './demo/people';
+import { loadStore } from './demo/store';
 import { loadSuppliers } from './demo/suppliers';
 
 const password = 'three odd words';
@@ -84,6 +85,7 @@ async function loadDemo(now: Date): Promise<void> {
     return (await db().bed.findMany({ where: { plotId }, orderBy: { name: 'asc' } }))[nth]?.id ?? '';
   };
   await digHalfABed(scope, memberOf.get('Ruben Calloway') ?? '', today);
+  await loadStore(await callerOf(scope.slug, memberOf.get('Ines Calloway') ?? ''), today);
   await findTroubles(scope, year, [await bedOn('A4', 1), await bedOn('C8', 2)]);
   await loadSecondSociety(memberOf, today);
   const state = process.env.BARROWMOOT_STATE ?? '.data';

@@ -21,6 +21,12 @@ const member = [
   '/deliveries/credits',
   '/money',
   '/me',
+  '/store',
+  '/store/places',
+  '/store/round',
+  '/store/lots/new',
+  '/store/lasts',
+  '/store/kinds/onion',
 ];
 const office = [
   '',

@@ -11,6 +11,7 @@ import { deliveryRules, settings } from '@/lib/domain/catalogue/settings';
 import { readWeek, type Due } from '@/lib/usecases/ground/read-week';
 import { residueItem } from './_parts/residue-due';
 import { sheetItem } from './_parts/sheet-due';
+import { storeItem } from './_parts/store-due';
 
 export const metadata: Metadata = { title: 'This week' };
 
@@ -137,6 +138,8 @@ function toItem(
       action: { href: `${at}/ground/plots/${due.plotId}/seasons`, label: `Fill in ${due.season}` },
     };
   if (due.code === 'dig') return sheetItem(due, society);
+  if (due.code === 'store-round' || due.code === 'store-cured' || due.code === 'store-use-now')
+    return storeItem(due, society);
   if (due.code !== 'run') return residueItem(due, society, today, timeZone);
   return {
     key: `run ${due.deliveryId}`,
