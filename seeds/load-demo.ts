@@ -26,6 +26,7 @@ import { loadHarvests } from './demo/harvest';
 import { loadMoney } from './demo/money';
 import { drawPaths } from './demo/paths';
 import { households, unmeasured } from './demo/people';
+import { loadStore } from './demo/store';
 import { loadSuppliers } from './demo/suppliers';
 
 const password = 'three odd words';
@@ -92,6 +93,7 @@ async function loadDemo(now: Date): Promise<void> {
     return (await db().bed.findMany({ where: { plotId }, orderBy: { name: 'asc' } }))[nth]?.id ?? '';
   };
   await digHalfABed(scope, memberOf.get('Ruben Calloway') ?? '', today);
+  await loadStore(await callerOf(scope.slug, memberOf.get('Ines Calloway') ?? ''), today);
   await findTroubles(scope, year, [await bedOn('A4', 1), await bedOn('C8', 2)]);
   for (const [name, numbers] of harvesting)
     await loadHarvests(

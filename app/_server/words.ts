@@ -15,6 +15,7 @@ import type { Words } from './words/shape';
 import { sheetsWords } from './words/sheets';
 import { suppliersWords } from './words/suppliers';
 import { standingWords } from './words/standing';
+import { storeWords } from './words/store';
 
 const words: Words<RefusalCode> = {
   'write-id-used': () => 'This form was already sent for something else. Open the page afresh and try again.',
@@ -33,6 +34,7 @@ const words: Words<RefusalCode> = {
   ...suppliersWords,
   ...heapWords,
   ...remindersWords,
+  ...storeWords,
 };
 
 /** A refusal in plain words: what was not done, and what would be accepted. */

@@ -13,6 +13,7 @@ import type { ResidueRefusal } from './refusals/residue';
 import type { SheetsRefusal } from './refusals/sheets';
 import type { SuppliersRefusal } from './refusals/suppliers';
 import type { StandingRefusal } from './refusals/standing';
+import type { StoreRefusal } from './refusals/store';
 
 /** Why a foreseeable thing was not done. The words are chosen in app/_server/words. */
 export type RefusalCode =
@@ -31,7 +32,8 @@ export type RefusalCode =
   | MeasuresRefusal
   | MoneyRefusal
   | SuppliersRefusal
-  | RemindersRefusal;
+  | RemindersRefusal
+  | StoreRefusal;
 
 export type Refusal =
   | {

@@ -24,6 +24,12 @@ const member = [
   '/money',
   '/me',
   '/me/reminders',
+  '/store',
+  '/store/places',
+  '/store/round',
+  '/store/lots/new',
+  '/store/lasts',
+  '/store/kinds/onion',
 ];
 const office = [
   '',

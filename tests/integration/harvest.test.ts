@@ -6,7 +6,7 @@ import { todayIn } from '@/lib/platform/clock';
 import { splitBed } from '@/lib/usecases/ground/keep-beds';
 import { fillGrid, recordPlanting, retirePlanting } from '@/lib/usecases/ground/keep-plantings';
 import { readBed } from '@/lib/usecases/ground/read-ground';
-import { readWeek } from '@/lib/usecases/ground/read-week';
+import { readWeek } from '@/lib/usecases/week/read-week';
 import { logHarvest, retireHarvest } from '@/lib/usecases/harvest/keep-harvests';
 import { readHarvestForm, readHarvests } from '@/lib/usecases/harvest/read-harvests';
 import { readHarvestsCsv, readYields } from '@/lib/usecases/harvest/read-yields';

@@ -6,11 +6,13 @@ import { type OwesDue, dueOfMoney } from '../money/due-money';
 import type { ReadContext } from '../operation';
 import { datesOfResidues, dueOfResidues, type ResidueDue } from '../residue/due-residue';
 import { datesOfSheets, dueOfSheets, type SheetDue } from '../sheets/due-sheets';
+import { datesOfStore } from '../store/dates-store';
+import { dueOfStore, type StoreDue } from '../store/due-store';
 import { datesOfDeliveries, type DeliveryDue, dueOfDeliveries } from './due-deliveries';
 import { dueOfGround, type GroundDue } from './due-ground';
 
 /** One thing that wants doing. All of it is derived: done where it is done. */
-export type Due = DeliveryDue | GroundDue | OwesDue | ResidueDue | SheetDue;
+export type Due = DeliveryDue | GroundDue | OwesDue | ResidueDue | SheetDue | StoreDue;
 
 /** The holdings with ground that the viewer holds or shares today. */
 export async function ownHoldings({ db, scope, today }: ReadContext): Promise<HoldingOnDay[]> {
@@ -25,6 +27,7 @@ export async function dueOfMember(context: ReadContext, holdings: readonly Holdi
     ...(await dueOfDeliveries(context, holdings, coming)),
     ...(await dueOfMoney(context)),
     ...(await dueOfSheets(context, holdings)),
+    ...(await dueOfStore(context, holdings)),
     ...(await dueOfGround(context, holdings)),
   ];
 }
@@ -36,5 +39,6 @@ export async function datesOfMember(context: ReadContext, holdings: readonly Hol
     ...(await datesOfDeliveries(context, holdings, coming)),
     ...(await datesOfResidues(context, coming)),
     ...(await datesOfSheets(context, holdings)),
+    ...(await datesOfStore(context, holdings)),
   ];
 }

@@ -12,6 +12,7 @@ import { residue } from './residue';
 import { ordering } from './ordering';
 import { season } from './season';
 import { sheets } from './sheets';
+import { store } from './store';
 import { waiting } from './waiting';
 
 /** Every operation there is, with who may; a missing one fails the suite. */
@@ -30,4 +31,5 @@ export const rows: readonly Row[] = [
   ...ordering,
   ...season,
   ...reminders,
+  ...store,
 ];
