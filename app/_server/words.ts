@@ -2,6 +2,7 @@ import type { Refusal, RefusalCode } from '@/lib/usecases/refusal';
 import { datesWords } from './words/dates';
 import { deliveriesWords } from './words/deliveries';
 import { groundWords } from './words/ground';
+import { harvestWords } from './words/harvest';
 import { heapWords } from './words/heap';
 import { measuresWords } from './words/measures';
 import { membersWords } from './words/members';
@@ -9,11 +10,13 @@ import { moneyWords } from './words/money';
 import { pathsWords } from './words/paths';
 import { plotsWords } from './words/plots';
 import { recipesWords } from './words/recipes';
+import { remindersWords } from './words/reminders';
 import { residueWords } from './words/residue';
 import type { Words } from './words/shape';
 import { sheetsWords } from './words/sheets';
 import { suppliersWords } from './words/suppliers';
 import { standingWords } from './words/standing';
+import { storeWords } from './words/store';
 
 const words: Words<RefusalCode> = {
   'write-id-used': () => 'This form was already sent for something else. Open the page afresh and try again.',
@@ -22,6 +25,7 @@ const words: Words<RefusalCode> = {
   ...pathsWords,
   ...groundWords,
   ...datesWords,
+  ...harvestWords,
   ...deliveriesWords,
   ...standingWords,
   ...recipesWords,
@@ -31,6 +35,8 @@ const words: Words<RefusalCode> = {
   ...moneyWords,
   ...suppliersWords,
   ...heapWords,
+  ...remindersWords,
+  ...storeWords,
 };
 
 /** A refusal in plain words: what was not done, and what would be accepted. */

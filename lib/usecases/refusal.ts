@@ -1,6 +1,7 @@
 import type { DatesRefusal } from './refusals/dates';
 import type { DeliveriesRefusal } from './refusals/deliveries';
 import type { GroundRefusal } from './refusals/ground';
+import type { HarvestRefusal } from './refusals/harvest';
 import type { HeapRefusal } from './refusals/heap';
 import type { MeasuresRefusal } from './refusals/measures';
 import type { MembersRefusal } from './refusals/members';
@@ -8,10 +9,12 @@ import type { MoneyRefusal } from './refusals/money';
 import type { PathsRefusal } from './refusals/paths';
 import type { PlotsRefusal } from './refusals/plots';
 import type { RecipesRefusal } from './refusals/recipes';
+import type { RemindersRefusal } from './refusals/reminders';
 import type { ResidueRefusal } from './refusals/residue';
 import type { SheetsRefusal } from './refusals/sheets';
 import type { SuppliersRefusal } from './refusals/suppliers';
 import type { StandingRefusal } from './refusals/standing';
+import type { StoreRefusal } from './refusals/store';
 
 /** Why a foreseeable thing was not done. The words are chosen in app/_server/words. */
 export type RefusalCode =
@@ -21,6 +24,7 @@ export type RefusalCode =
   | PathsRefusal
   | GroundRefusal
   | DatesRefusal
+  | HarvestRefusal
   | DeliveriesRefusal
   | HeapRefusal
   | StandingRefusal
@@ -29,7 +33,9 @@ export type RefusalCode =
   | ResidueRefusal
   | MeasuresRefusal
   | MoneyRefusal
-  | SuppliersRefusal;
+  | SuppliersRefusal
+  | RemindersRefusal
+  | StoreRefusal;
 
 export type Refusal =
   | {

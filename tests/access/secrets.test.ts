@@ -9,6 +9,8 @@ import { readSite } from '@/lib/usecases/site/read-site';
 import { done, makeMember, once, refusedWith } from '../fixtures/society';
 import { answerTo, idsIn, writtenIn } from './answers';
 import { thisYear } from './fill/ground';
+import { holderLiftedG } from './fill/harvest';
+import { storedPieces } from './fill/store';
 import { rows } from './matrix/rows';
 import { committee, everybody, idsNamed, people, type Person, type Row, secretary } from './row';
 import { fillSociety, type FilledSociety, holderWeighsKg } from './society';
@@ -19,6 +21,8 @@ const seen: Readonly<Record<string, readonly Person[]>> = {
   'holder notes': ['holder'],
   'holder variety': ['holder'],
   'neighbour notes': ['neighbour'],
+  'holder harvest notes': ['holder'],
+  'neighbour harvest notes': ['neighbour'],
   'neighbour variety': ['neighbour'],
   'former notes': [],
   'former variety': [],
@@ -61,6 +65,13 @@ const seen: Readonly<Record<string, readonly Person[]>> = {
   'drop point by the tap': everybody,
   // Manure of one’s own is one’s own affair.
   'own manure': ['holder'],
+  // So is what a household keeps and eats.
+  'holder shed': ['holder'],
+  'holder bulbs': ['holder'],
+  'holder grown': ['holder'],
+  'holder lot remarks': ['holder'],
+  'neighbour shed': ['neighbour'],
+  'neighbour bulbs': ['neighbour'],
 };
 
 let society: FilledSociety;
@@ -113,16 +124,39 @@ describe('in the answers to every question', () => {
     expect(book).not.toMatch(new RegExp(`habit[^}]*\\b${holderWeighsKg}\\b`));
   });
 
+  it('what somebody lifted is theirs alone, and stands in no book', async () => {
+    const weight = new RegExp(`\\b${holderLiftedG}\\b`);
+    expect(await writtenIn(society.id, ['Harvest'])).toMatch(weight);
+    expect(people.filter((who) => weight.test(answers[who]))).toEqual(['holder']);
+    const book = await writtenIn(society.id, ['AuditRow', 'WriteOnce']);
+    expect(book).toContain('log-harvest');
+    expect(book).not.toMatch(weight);
+  });
+
+  it('how much somebody has in store, and uses, is theirs alone, and stands in no book', async () => {
+    const holders = people.filter((who) => answers[who].includes(String(storedPieces)));
+    expect(holders).toEqual(['holder', 'neighbour']);
+    expect(people.filter((who) => answers[who].includes('"tenthsperweek":50'))).toEqual(['holder', 'neighbour']);
+    const book = await writtenIn(society.id, ['AuditRow']);
+    expect(book).toContain('store lot');
+    expect(book).not.toContain(String(storedPieces));
+    expect(book).not.toContain('onion');
+  });
+
   it('the society’s archive holds nothing that is its holders’ own, and nothing sealed', async () => {
     const everything = (await answerTo(readSocietyArchive, society.callers.secretary, {})).text;
     for (const what of ['holder-mail', 'holder phone', 'crop', 'reason', 'open supplier', 'tested load'])
       expect([what, everything.includes(marked(what))]).toEqual([what, true]);
     const own = [
       'holder notes',
+      'holder harvest notes',
       'neighbour variety',
       'former notes',
       'trouble notes',
       'own manure',
+      'holder shed',
+      'holder bulbs',
+      'neighbour shed',
       'open gate',
       'hash',
     ];
@@ -147,15 +181,29 @@ describe('in the answers to every question', () => {
     const mine = (await answerTo(readOwnArchive, society.callers.holder, {})).text;
     for (const what of [
       'holder notes',
+      'holder harvest notes',
       'holder variety',
       'trouble notes',
       'own manure',
+      'holder shed',
+      'holder bulbs',
+      'holder lot remarks',
       'holder-sign-in',
       'holder phone',
     ])
       expect([what, mine.includes(marked(what))]).toEqual([what, true]);
     for (const word of ['habit.bodymasskg', 'needreason']) expect(mine).toContain(word);
-    const others = ['neighbour notes', 'neighbour-mail', 'former notes', 'secretary phone', 'reason', 'open gate'];
+    const others = [
+      'neighbour notes',
+      'neighbour harvest notes',
+      'neighbour shed',
+      'neighbour bulbs',
+      'neighbour-mail',
+      'former notes',
+      'secretary phone',
+      'reason',
+      'open gate',
+    ];
     expect(others.filter((what) => mine.includes(marked(what)))).toEqual([]);
   });
 
@@ -213,6 +261,7 @@ describe('whoever takes the ground over', () => {
     const lasts = [
       'holder',
       'holder notes',
+      'holder harvest notes',
       'holder variety',
       'holder-mail',
       'former notes',
@@ -220,8 +269,12 @@ describe('whoever takes the ground over', () => {
       'former holder',
       'payment words',
       'charge words',
+      'holder shed',
+      'holder bulbs',
+      'holder lot remarks',
     ];
     expect(lasts.filter((what) => text.includes(marked(what)))).toEqual([]);
+    expect(text).not.toMatch(new RegExp(`\\b${holderLiftedG}\\b`));
   });
 });
 
@@ -231,6 +284,7 @@ describe('what is kept beside the records', () => {
     expect(kept).toContain(marked('reason'));
     const never = [
       /own manure/,
+      /(shed|bulbs|grown|remarks|cellar)/,
       /mail/,
       /phone/,
       /postal/,

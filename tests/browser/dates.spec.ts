@@ -2,7 +2,7 @@ import { expect, expectAccessible, expectNoSidewaysScroll, signIn, test } from '
 
 const society = '/withy-reach';
 
-test('a holder sees what is to be done when, and records a day where it is asked for', async ({ page }) => {
+test('a holder sees what is to be done when, and looks up any crop', async ({ page }) => {
   await signIn(page, 'member');
   await page.goto(`${society}/dates`);
   await expect(page.getByRole('heading', { level: 1, name: 'When to sow, plant and clear' })).toBeVisible();
@@ -41,6 +41,7 @@ test('a crop planned on a bed is recorded as planted, and its line goes', async 
   const next = new Date().getFullYear() + 1;
   await page.goto(`${bed}?cropKey=garlic&season=${next}`);
   await page.getByRole('button', { name: `Plan it for ${next}` }).click();
+  await page.waitForURL(/\/beds\/[0-9a-f-]+$/);
   await expect(page.getByRole('region', { name: 'What stood on this ground' })).toContainText('Garlic');
   await page.goto(`${society}/dates`);
   const line = page.locator('.in-window > li', { hasText: `Garlic, ${next}` }).filter({ hasText: 'plant' });

@@ -11,6 +11,8 @@ const member = [
   '/dates',
   '/dates/crops',
   '/dates/crops?group=all&soil=7',
+  '/ground/harvests',
+  '/ground/harvests/yields',
   '/measures?what=heap&shape=trailer',
   '/measures?what=bales',
   '/measures?what=bucket',
@@ -24,6 +26,13 @@ const member = [
   '/deliveries/credits',
   '/money',
   '/me',
+  '/me/reminders',
+  '/store',
+  '/store/places',
+  '/store/round',
+  '/store/lots/new',
+  '/store/lasts',
+  '/store/kinds/onion',
 ];
 const office = [
   '',

@@ -9,7 +9,7 @@ import { readCropDates } from '@/lib/usecases/dates/read-crop-dates';
 import { readDates } from '@/lib/usecases/dates/read-dates';
 import { recordDay } from '@/lib/usecases/dates/record-day';
 import { recordPlanting } from '@/lib/usecases/ground/keep-plantings';
-import { readWeek } from '@/lib/usecases/ground/read-week';
+import { readWeek } from '@/lib/usecases/week/read-week';
 import { NotFound } from '@/lib/usecases/refusal';
 import { changeSetting } from '@/lib/usecases/settings/settings';
 import { makeSheet } from '@/lib/usecases/sheets/make-sheet';

@@ -1,9 +1,10 @@
 import { stepWords } from '@/app/_ui/date-words';
 import type { Step } from '@/lib/domain/catalogue/windows';
 import type { Dated } from '@/lib/domain/reminders/dated';
+import type { DatedTable } from './dated-shape';
 
 /** What the dates of sowing, planting and clearing are called in a calendar. */
-export const datesDated: Record<string, (facts: Dated['facts']) => { title: string; note: string; path: string }> = {
+export const datesDated: DatedTable = {
   sow: (facts) => ({
     title: `${capital(stepWords(facts.step as Step))}: ${crop(facts)}`,
     note: `${place(facts)}, for ${facts.season}.`,

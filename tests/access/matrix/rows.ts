@@ -2,21 +2,25 @@ import type { Row } from '../row';
 import { dates } from './dates';
 import { deliveries } from './deliveries';
 import { ground } from './ground';
+import { harvest } from './harvest';
 import { measures } from './measures';
 import { members } from './members';
 import { money } from './money';
 import { paths } from './paths';
 import { recipes } from './recipes';
+import { reminders } from './reminders';
 import { residue } from './residue';
 import { ordering } from './ordering';
 import { season } from './season';
 import { sheets } from './sheets';
+import { store } from './store';
 import { waiting } from './waiting';
 
 /** Every operation there is, with who may; a missing one fails the suite. */
 export const rows: readonly Row[] = [
   ...members,
   ...ground,
+  ...harvest,
   ...recipes,
   ...sheets,
   ...deliveries,
@@ -28,4 +32,6 @@ export const rows: readonly Row[] = [
   ...ordering,
   ...season,
   ...dates,
+  ...reminders,
+  ...store,
 ];
