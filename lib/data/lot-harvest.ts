@@ -1,6 +1,5 @@
 import 'server-only';
 import type { CalendarDate } from '@/lib/domain/calendar/calendar-date';
-import type { HarvestRecord } from '@/lib/domain/harvest/yield-per-area';
 import { fromDbDay } from './day';
 import type { Db } from './db';
 import type { Scope } from './scope';
@@ -37,23 +36,4 @@ export async function harvestsForLots(
     on: fromDbDay(onDay),
     measure: measure === 'grams' ? 'grams' : 'pieces',
   }));
-}
-
-/** What a holding harvested of a crop, with the ground that it came off. */
-export async function yieldRecords(db: Db, scope: Scope, holdingId: string, cropKey: string) {
-  const { societyId } = scope;
-  const rows = await db.harvest.findMany({
-    where: { societyId, holdingId, retiredAt: null, planting: { cropKey, retiredAt: null } },
-    include: { planting: true },
-  });
-  const plantings = new Map(
-    rows.map(({ planting: { id, bedId, firstSeason: season, widthCm, lengthCm } }) => [
-      id,
-      { id, bedId, cropKey, season, areaCm2: widthCm * lengthCm },
-    ]),
-  );
-  const harvests = rows.map(({ plantingId, measure, amount }): HarvestRecord => {
-    return { plantingId, measure: measure === 'grams' ? 'grams' : 'pieces', amount };
-  });
-  return { plantings: [...plantings.values()], harvests };
 }

@@ -16,6 +16,8 @@ export const secretary: readonly Person[] = ['secretary'];
 export const committee: readonly Person[] = ['secretary', 'chair', 'treasurer'];
 export const gate: readonly Person[] = ['secretary', 'gate_helper'];
 export const keepers: readonly Person[] = ['secretary', 'holder'];
+/** Whose records are their own, and not even the secretary's. */
+export const holders: readonly Person[] = ['holder'];
 /** Who keeps the ledger. */
 export const moneyKeepers: readonly Person[] = ['secretary', 'treasurer'];
 export const atTheHeap: readonly Person[] = ['secretary', 'gate_helper', 'holder'];
@@ -29,6 +31,7 @@ export type Row = {
   readonly allow: readonly Person[];
   /** The id only narrows a list: another society's narrows it to nothing. Elsewhere it is not found. */
   readonly idIsFilter?: true;
+  /** What a household lifts, keeps and eats is its own: the secretary keeps none of it for them. */
   /** A holding's own: nobody else's, the secretary's no more than anybody's. */
   readonly isOwn?: true;
 };
@@ -42,6 +45,7 @@ export type Ids = Readonly<
     | 'bedId'
     | 'nextBedId'
     | 'plantingId'
+    | 'harvestId'
     | 'workId'
     | 'sheetId'
     | 'troubleId'

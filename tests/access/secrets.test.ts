@@ -9,6 +9,7 @@ import { readSite } from '@/lib/usecases/site/read-site';
 import { done, makeMember, once, refusedWith } from '../fixtures/society';
 import { answerTo, idsIn, writtenIn } from './answers';
 import { thisYear } from './fill/ground';
+import { holderLiftedG } from './fill/harvest';
 import { storedPieces } from './fill/store';
 import { rows } from './matrix/rows';
 import { committee, everybody, idsNamed, people, type Person, type Row, secretary } from './row';
@@ -20,6 +21,8 @@ const seen: Readonly<Record<string, readonly Person[]>> = {
   'holder notes': ['holder'],
   'holder variety': ['holder'],
   'neighbour notes': ['neighbour'],
+  'holder harvest notes': ['holder'],
+  'neighbour harvest notes': ['neighbour'],
   'neighbour variety': ['neighbour'],
   'former notes': [],
   'former variety': [],
@@ -121,6 +124,15 @@ describe('in the answers to every question', () => {
     expect(book).not.toMatch(new RegExp(`habit[^}]*\\b${holderWeighsKg}\\b`));
   });
 
+  it('what somebody lifted is theirs alone, and stands in no book', async () => {
+    const weight = new RegExp(`\\b${holderLiftedG}\\b`);
+    expect(await writtenIn(society.id, ['Harvest'])).toMatch(weight);
+    expect(people.filter((who) => weight.test(answers[who]))).toEqual(['holder']);
+    const book = await writtenIn(society.id, ['AuditRow', 'WriteOnce']);
+    expect(book).toContain('log-harvest');
+    expect(book).not.toMatch(weight);
+  });
+
   it('how much somebody has in store, and uses, is theirs alone, and stands in no book', async () => {
     const holders = people.filter((who) => answers[who].includes(String(storedPieces)));
     expect(holders).toEqual(['holder', 'neighbour']);
@@ -137,6 +149,7 @@ describe('in the answers to every question', () => {
       expect([what, everything.includes(marked(what))]).toEqual([what, true]);
     const own = [
       'holder notes',
+      'holder harvest notes',
       'neighbour variety',
       'former notes',
       'trouble notes',
@@ -168,6 +181,7 @@ describe('in the answers to every question', () => {
     const mine = (await answerTo(readOwnArchive, society.callers.holder, {})).text;
     for (const what of [
       'holder notes',
+      'holder harvest notes',
       'holder variety',
       'trouble notes',
       'own manure',
@@ -181,6 +195,7 @@ describe('in the answers to every question', () => {
     for (const word of ['habit.bodymasskg', 'needreason']) expect(mine).toContain(word);
     const others = [
       'neighbour notes',
+      'neighbour harvest notes',
       'neighbour shed',
       'neighbour bulbs',
       'neighbour-mail',
@@ -246,6 +261,7 @@ describe('whoever takes the ground over', () => {
     const lasts = [
       'holder',
       'holder notes',
+      'holder harvest notes',
       'holder variety',
       'holder-mail',
       'former notes',
@@ -258,6 +274,7 @@ describe('whoever takes the ground over', () => {
       'holder lot remarks',
     ];
     expect(lasts.filter((what) => text.includes(marked(what)))).toEqual([]);
+    expect(text).not.toMatch(new RegExp(`\\b${holderLiftedG}\\b`));
   });
 });
 

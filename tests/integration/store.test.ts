@@ -6,7 +6,7 @@ import { holdingsOfMember } from '@/lib/data/holding';
 import { openScopeOfMember } from '@/lib/data/scope';
 import type { CalendarDate } from '@/lib/domain/calendar/calendar-date';
 import { recordPlanting } from '@/lib/usecases/ground/keep-plantings';
-import { readWeek } from '@/lib/usecases/ground/read-week';
+import { readWeek } from '@/lib/usecases/week/read-week';
 import { changeHolders } from '@/lib/usecases/plots/keep-tenancies';
 import { NotFound } from '@/lib/usecases/refusal';
 import { datesOfStore } from '@/lib/usecases/store/dates-store';
