@@ -1,4 +1,5 @@
 import type { Refusal, RefusalCode } from '@/lib/usecases/refusal';
+import { boardWords } from './words/board';
 import { deliveriesWords } from './words/deliveries';
 import { groundWords } from './words/ground';
 import { heapWords } from './words/heap';
@@ -29,6 +30,7 @@ const words: Words<RefusalCode> = {
   ...moneyWords,
   ...suppliersWords,
   ...heapWords,
+  ...boardWords,
 };
 
 /** A refusal in plain words: what was not done, and what would be accepted. */

@@ -26,7 +26,10 @@ export async function dropPointsOf(db: Db, scope: Scope, siteId: string): Promis
 }
 
 /** Every drop point in use, with its site's name where there are several sites. */
-export async function dropPointsAnywhere(db: Db, scope: Scope): Promise<{ readonly id: string; readonly name: string }[]> {
+export async function dropPointsAnywhere(
+  db: Db,
+  scope: Scope,
+): Promise<{ readonly id: string; readonly name: string }[]> {
   const rows = await db.dropPoint.findMany({
     where: { societyId: scope.societyId, retiredAt: null },
     select: { id: true, name: true, site: { select: { id: true, name: true } } },

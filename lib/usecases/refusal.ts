@@ -1,3 +1,4 @@
+import type { BoardRefusal } from './refusals/board';
 import type { DeliveriesRefusal } from './refusals/deliveries';
 import type { GroundRefusal } from './refusals/ground';
 import type { HeapRefusal } from './refusals/heap';
@@ -27,7 +28,8 @@ export type RefusalCode =
   | ResidueRefusal
   | MeasuresRefusal
   | MoneyRefusal
-  | SuppliersRefusal;
+  | SuppliersRefusal
+  | BoardRefusal;
 
 export type Refusal =
   | {

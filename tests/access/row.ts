@@ -71,6 +71,14 @@ export type Ids = Readonly<
     | 'dropPointId'
     | 'supplierId'
     | 'supplierLoadId'
+    | 'threadId'
+    | 'noticeId'
+    | 'lockedThreadId'
+    | 'postId'
+    | 'ownPostId'
+    | 'reportedPostId'
+    | 'hiddenPostId'
+    | 'pictureId'
     | 'bedName',
     string
   >

@@ -5,6 +5,7 @@ import type { Caller } from '@/lib/usecases/operation';
 import { changeHabits } from '@/lib/usecases/recipes/change-habits';
 import { changeSetting } from '@/lib/usecases/settings/settings';
 import { done, makeSociety, once } from '../fixtures/society';
+import { makeBoard } from './fill/board';
 import { makeDeliveries } from './fill/deliveries';
 import { makeGround } from './fill/ground';
 import { makeMembers, type Word } from './fill/members';
@@ -42,6 +43,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
   const suppliers = await makeSupplier(word, members, deliveries);
   const tests = await makeTests(word, members, deliveries.openId);
   const money = await makeMoney(word, members, ground.ids.holdingId, deliveries.settledId);
+  const board = await makeBoard(word, members);
   const { secretary, chair, treasurer, gateHelper, holder, neighbour } = members;
   const rule = once({ key: 'barrowLitres', value: '85', from: todayIn('Europe/London') });
   await done(changeSetting.run(secretary.caller, rule));
@@ -66,6 +68,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
       ...paths,
       ...waiting,
       ...suppliers,
+      ...board,
       siteId: society.siteId,
       holderId: holder.id,
       spareMemberId: members.spare.id,

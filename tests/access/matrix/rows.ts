@@ -1,4 +1,5 @@
 import type { Row } from '../row';
+import { board } from './board';
 import { deliveries } from './deliveries';
 import { ground } from './ground';
 import { measures } from './measures';
@@ -26,4 +27,5 @@ export const rows: readonly Row[] = [
   ...paths,
   ...ordering,
   ...season,
+  ...board,
 ];
