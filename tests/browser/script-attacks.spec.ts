@@ -1,6 +1,6 @@
 // Not the test that minds complaints: the list itself, shown as it is, makes the browser complain.
 import { expect, test } from '@playwright/test';
-import { postHtml } from '../../lib/domain/board/post-html';
+import { postHtml } from '../../lib/platform/post-html';
 import { scriptAttacks } from '../fixtures/script-attacks';
 
 const home = 'http://attacks.test/';

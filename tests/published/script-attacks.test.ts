@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { postHtml } from '@/lib/domain/board/post-html';
+import { postHtml } from '@/lib/platform/post-html';
 import { scriptAttacks } from '../fixtures/script-attacks';
 
 // OWASP Foundation, Cheat Sheet Series, XSS Filter Evasion Cheat Sheet: what of each attack is left in a post.

@@ -1,4 +1,4 @@
-import { postHtml } from '@/lib/domain/board/post-html';
+import { postHtml } from '@/lib/platform/post-html';
 
 /** The words of a post. What stands in them has gone through the sanitiser; nothing else is shown as HTML. */
 export function PostBody({ body }: { body: string }) {

@@ -1,3 +1,4 @@
+import 'server-only';
 import MarkdownIt from 'markdown-it';
 import sanitizeHtml from 'sanitize-html';
 
