@@ -9,6 +9,7 @@ import { pathsWords } from './words/paths';
 import { plotsWords } from './words/plots';
 import { recipesWords } from './words/recipes';
 import { residueWords } from './words/residue';
+import { seedWords } from './words/seed';
 import type { Words } from './words/shape';
 import { sheetsWords } from './words/sheets';
 import { suppliersWords } from './words/suppliers';
@@ -29,6 +30,7 @@ const words: Words<RefusalCode> = {
   ...moneyWords,
   ...suppliersWords,
   ...heapWords,
+  ...seedWords,
 };
 
 /** A refusal in plain words: what was not done, and what would be accepted. */

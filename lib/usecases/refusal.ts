@@ -8,6 +8,7 @@ import type { PathsRefusal } from './refusals/paths';
 import type { PlotsRefusal } from './refusals/plots';
 import type { RecipesRefusal } from './refusals/recipes';
 import type { ResidueRefusal } from './refusals/residue';
+import type { SeedRefusal } from './refusals/seed';
 import type { SheetsRefusal } from './refusals/sheets';
 import type { SuppliersRefusal } from './refusals/suppliers';
 import type { StandingRefusal } from './refusals/standing';
@@ -27,7 +28,8 @@ export type RefusalCode =
   | ResidueRefusal
   | MeasuresRefusal
   | MoneyRefusal
-  | SuppliersRefusal;
+  | SuppliersRefusal
+  | SeedRefusal;
 
 export type Refusal =
   | {
