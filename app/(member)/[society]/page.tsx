@@ -10,6 +10,7 @@ import { settingValueWords } from '@/lib/domain/catalogue/setting-value-words';
 import { deliveryRules, settings } from '@/lib/domain/catalogue/settings';
 import { readWeek, type Due } from '@/lib/usecases/ground/read-week';
 import { residueItem } from './_parts/residue-due';
+import { seedItem } from './_parts/seed-due';
 import { sheetItem } from './_parts/sheet-due';
 
 export const metadata: Metadata = { title: 'This week' };
@@ -137,6 +138,8 @@ function toItem(
       action: { href: `${at}/ground/plots/${due.plotId}/seasons`, label: `Fill in ${due.season}` },
     };
   if (due.code === 'dig') return sheetItem(due, society);
+  if (due.code === 'list-seed' || due.code === 'fetch-seed' || due.code === 'run-seed')
+    return seedItem(due, society, timeZone);
   if (due.code !== 'run') return residueItem(due, society, today, timeZone);
   return {
     key: `run ${due.deliveryId}`,

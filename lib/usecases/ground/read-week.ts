@@ -18,6 +18,7 @@ import { dayIn, instantIn } from '@/lib/platform/clock';
 import { needsForDelivery } from '../deliveries/book-loads';
 import { query, type ReadContext } from '../operation';
 import { dueOfResidues, type ResidueDue } from '../residue/due-residue';
+import { dueOfSeed, type SeedDue } from '../seed/due-seed';
 import { dueOfSheets, type SheetDue } from '../sheets/due-sheets';
 import type { HoldingNeed } from './holding-need';
 
@@ -52,7 +53,8 @@ export type Due =
     }
   | { readonly code: 'run'; readonly deliveryId: string; readonly name: string; readonly step: string }
   | ResidueDue
-  | SheetDue;
+  | SheetDue
+  | SeedDue;
 
 /** What wants doing this week, most pressing first. */
 export const readWeek = query({
@@ -69,7 +71,13 @@ export const readWeek = query({
     return {
       rules: await rulesChanged(context),
       lately: await changedLately(context, holdings),
-      due: [...residues, ...deliveries, ...(await dueOfSheets(context, holdings)), ...ground],
+      due: [
+        ...residues,
+        ...deliveries,
+        ...(await dueOfSheets(context, holdings)),
+        ...(await dueOfSeed(context, holdings)),
+        ...ground,
+      ],
       today,
       timeZone: scope.timeZone,
       units: scope.units,
@@ -127,7 +135,7 @@ async function dueOfDeliveries(
   coming: readonly DeliveryRecord[],
 ): Promise<Due[]> {
   const { db, scope, today } = context;
-  const due: Exclude<Due, ResidueDue | SheetDue>[] = [];
+  const due: Exclude<Due, ResidueDue | SheetDue | SeedDue>[] = [];
   const bookings = await bookingsOfHoldings(
     db,
     scope,

@@ -25,16 +25,18 @@ function checkYear({ today }: WriteContext, packedYear: number | null): void {
     refuse('packed-in-the-future', { field: 'packedYear', numbers: { most } });
 }
 
-/** Seeds as they were typed: counted, or by weight, as the crop's first account has it. */
-function seedsTyped(cropKey: string, unit: SeedUnit, text: string): number {
+type Seeds = { readonly seeds: number; readonly fewest: number; readonly most: number };
+
+/** Seeds as they were typed: counted, or by weight, as the crop's first account has it, with what others make of it. */
+function seedsTyped(cropKey: string, unit: SeedUnit, text: string): Seeds {
   const typed = amountTyped(unit, text);
   const most = unit === 'milligrams' ? 9999 : mostSeeds;
   if (!typed) refuse('seed-amount', { field: 'amount', numbers: { unit, most } });
-  const seeds = unit === 'milligrams' ? seedsInMass(cropKey, typed)?.seeds : typed;
-  if (seeds === undefined) refuse('seed-not-weighed', { field: 'amount' });
-  if (seeds < 1 || seeds > mostSeeds)
+  const read = unit === 'milligrams' ? seedsInMass(cropKey, typed) : { seeds: typed, fewest: typed, most: typed };
+  if (read === null) refuse('seed-not-weighed', { field: 'amount' });
+  if (read.seeds < 1 || read.seeds > mostSeeds)
     refuse('seed-amount', { field: 'amount', numbers: { unit: 'seeds', most: mostSeeds } });
-  return seeds;
+  return read;
 }
 
 /** Put a packet into the tin. */
@@ -50,10 +52,11 @@ export const addPacket = mutation({
     if (plantedCrops.cropKeys.some((key) => key === cropKey)) refuse('seed-is-planted', { field: 'cropKey' });
     checkYear(context, facts.packedYear);
     const { variety, packedYear, germinationPercent } = facts;
-    const packet = { cropKey, seeds: seedsTyped(cropKey, unit, amount), variety, packedYear, germinationPercent };
-    const [packetId = ''] = await createPackets(tx, scope, holdingId, [{ ...packet, wantId: null }]);
+    const read = seedsTyped(cropKey, unit, amount);
+    const packet = { cropKey, seeds: read.seeds, variety, packedYear, germinationPercent, wantId: null };
+    const [packetId = ''] = await createPackets(tx, scope, holdingId, [packet]);
     noted(context, 'put into the tin', { id: packetId, holdingId });
-    return { packetId, seeds: packet.seeds };
+    return { packetId, ...read };
   },
 });
 
