@@ -71,6 +71,15 @@ export type Ids = Readonly<
     | 'dropPointId'
     | 'supplierId'
     | 'supplierLoadId'
+    | 'packetId'
+    | 'seedItemId'
+    | 'seedPackId'
+    | 'plannedSeedId'
+    | 'openSeedId'
+    | 'closedSeedId'
+    | 'orderedSeedId'
+    | 'arrivedSeedId'
+    | 'settledSeedId'
     | 'bedName',
     string
   >

@@ -11,6 +11,7 @@ import { makeMembers, type Word } from './fill/members';
 import { makeMoney } from './fill/money';
 import { makePaths } from './fill/paths';
 import { makeTests } from './fill/residue';
+import { makeSeed } from './fill/seed';
 import { makeSupplier } from './fill/suppliers';
 import { makeWaiting } from './fill/waiting';
 import type { Ids, Person } from './row';
@@ -41,6 +42,9 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
   const paths = await makePaths(word, members, society.siteId);
   const suppliers = await makeSupplier(word, members, deliveries);
   const tests = await makeTests(word, members, deliveries.openId);
+  const { holdingId } = ground.ids;
+  const holdings = { holdingId, otherHoldingId: ground.otherHoldingId };
+  const seed = await makeSeed(word, members, holdings, wanted);
   const money = await makeMoney(word, members, ground.ids.holdingId, deliveries.settledId);
   const { secretary, chair, treasurer, gateHelper, holder, neighbour } = members;
   const rule = once({ key: 'barrowLitres', value: '85', from: todayIn('Europe/London') });
@@ -66,6 +70,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
       ...paths,
       ...waiting,
       ...suppliers,
+      ...seed,
       siteId: society.siteId,
       holderId: holder.id,
       spareMemberId: members.spare.id,

@@ -39,7 +39,7 @@ type Came = { readonly id: string; readonly arrived: number; readonly priceMinor
 // Packs that were not ordered are not asked for; of those that were, every one is.
 function readCame({ items }: SeedOrderRecord, rows: readonly Row[]): Came[] {
   const packs = new Map<string, SeedPackRecord>(items.flatMap((item) => item.packs.map((pack) => [pack.id, pack])));
-  if (rows.some(({ packId }) => !packs.has(packId))) refuse('item-not-listed');
+  if (rows.some(({ packId }) => !packs.has(packId))) refuse('item-not-listed', { field: 'packs' });
   const refusals: Refusal[] = [];
   const read = [...packs.values()].map(({ id, ordered, priceMinor: before }): Came => {
     if (!ordered) return { id, arrived: 0, priceMinor: before };

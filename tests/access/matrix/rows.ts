@@ -9,6 +9,7 @@ import { recipes } from './recipes';
 import { residue } from './residue';
 import { ordering } from './ordering';
 import { season } from './season';
+import { seed } from './seed';
 import { sheets } from './sheets';
 import { waiting } from './waiting';
 
@@ -26,4 +27,5 @@ export const rows: readonly Row[] = [
   ...paths,
   ...ordering,
   ...season,
+  ...seed,
 ];

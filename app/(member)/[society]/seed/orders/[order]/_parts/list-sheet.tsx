@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { TextField } from '@/app/_ui/field';
+import { TextField, TickGroup } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
 import { seedAmountWords } from '@/app/_ui/seed-words';
 import { Reason, Sheet } from '@/app/_ui/sheet';
@@ -36,18 +36,20 @@ export function ListSheet({ society, order, items, claim }: ClaimProps) {
           submit="Put it down"
           labels={Object.fromEntries(items.map((item) => [`amount:${item.id}`, `${item.cropName} “${item.variety}”`]))}
         >
-          {items.map((item) => (
-            <TextField
-              key={item.id}
-              name={`amount:${item.id}`}
-              label={`${item.cropName} “${item.variety}”`}
-              hint={hintOf(item, claim.suggested?.amounts[item.id])}
-              value={wanted.has(item.id) ? plainAmount(item.unit, wanted.get(item.id) ?? 0) : ''}
-              inputMode={item.unit === 'milligrams' ? 'decimal' : 'numeric'}
-              suffix={suffixes[item.unit]}
-              className="short-field"
-            />
-          ))}
+          <TickGroup name="wants" kind="checkbox" legend="What is wanted" className="form">
+            {items.map((item) => (
+              <TextField
+                key={item.id}
+                name={`amount:${item.id}`}
+                label={`${item.cropName} “${item.variety}”`}
+                hint={hintOf(item, claim.suggested?.amounts[item.id])}
+                value={wanted.has(item.id) ? plainAmount(item.unit, wanted.get(item.id) ?? 0) : ''}
+                inputMode={item.unit === 'milligrams' ? 'decimal' : 'numeric'}
+                suffix={suffixes[item.unit]}
+                className="short-field"
+              />
+            ))}
+          </TickGroup>
           <p className="small soft">Empty: none of it. To withdraw all of it, empty every line and put it down.</p>
         </Form>
       ) : (

@@ -59,18 +59,20 @@ export function Items({ society, read: { order, items, choices } }: OrderProps) 
             <TickField kind="radio" name="unit" value="milligrams" label="weight, in grams" />
             <TickField kind="radio" name="unit" value="sets" label="sets, cloves or tubers" />
           </TickGroup>
-          {packRows.map((at) => (
-            <div key={at} className="row">
-              <TextField
-                name={`amount:${at}`}
-                label={`In pack ${at + 1}`}
-                inputMode="decimal"
-                className="short-field"
-                {...(at ? { hint: 'Empty: no such pack.' } : { hint: 'Seeds, grams or sets.' })}
-              />
-              <TextField name={`price:${at}`} label="costs" suffix="£" inputMode="decimal" className="short-field" />
-            </div>
-          ))}
+          <TickGroup name="packs" kind="checkbox" legend="Packs that it is sold in" className="form">
+            {packRows.map((at) => (
+              <div key={at} className="row">
+                <TextField
+                  name={`amount:${at}`}
+                  label={`In pack ${at + 1}`}
+                  inputMode="decimal"
+                  className="short-field"
+                  {...(at ? { hint: 'Empty: no such pack.' } : { hint: 'Seeds, grams or sets.' })}
+                />
+                <TextField name={`price:${at}`} label="costs" suffix="£" inputMode="decimal" className="short-field" />
+              </div>
+            ))}
+          </TickGroup>
         </Form>
       </Sheet>
     </>

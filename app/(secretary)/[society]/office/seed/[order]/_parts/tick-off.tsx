@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { TextField } from '@/app/_ui/field';
+import { TextField, TickGroup } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
 import { seedAmountWords } from '@/app/_ui/seed-words';
 import { Sheet } from '@/app/_ui/sheet';
@@ -24,30 +24,32 @@ export function TickOff({ society, read: { order, items } }: OrderProps) {
         submit="This came"
         labels={labels}
       >
-        {packs.map(({ item, pack: { id, amount, ordered, arrived, priceMinor } }) => (
-          <fieldset key={id}>
-            <legend>
-              {item.cropName} “{item.variety}”: {ordered} × {seedAmountWords(item.unit, amount)}
-            </legend>
-            <div className="row">
-              <TextField
-                name={`came:${id}`}
-                label="Packs that came"
-                value={String(arrived ?? ordered)}
-                inputMode="numeric"
-                className="short-field"
-              />
-              <TextField
-                name={`price:${id}`}
-                label="Each cost"
-                suffix="£"
-                value={plainPounds(priceMinor)}
-                inputMode="decimal"
-                className="short-field"
-              />
-            </div>
-          </fieldset>
-        ))}
+        <TickGroup name="packs" kind="checkbox" legend="By thing and pack" className="form">
+          {packs.map(({ item, pack: { id, amount, ordered, arrived, priceMinor } }) => (
+            <fieldset key={id}>
+              <legend>
+                {item.cropName} “{item.variety}”: {ordered} × {seedAmountWords(item.unit, amount)}
+              </legend>
+              <div className="row">
+                <TextField
+                  name={`came:${id}`}
+                  label="Packs that came"
+                  value={String(arrived ?? ordered)}
+                  inputMode="numeric"
+                  className="short-field"
+                />
+                <TextField
+                  name={`price:${id}`}
+                  label="Each cost"
+                  suffix="£"
+                  value={plainPounds(priceMinor)}
+                  inputMode="decimal"
+                  className="short-field"
+                />
+              </div>
+            </fieldset>
+          ))}
+        </TickGroup>
         <TextField
           name="extra"
           label="Postage and the like"
