@@ -37,14 +37,14 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
   await db().site.update({ where: { id: society.siteId }, data: { name: word('site') } });
   const members = await makeMembers(society, word);
   const ground = await makeGround(society, word, members);
+  const { holdingId } = ground.ids;
+  const holdings = { holdingId, otherHoldingId: ground.otherHoldingId };
+  const seed = await makeSeed(word, members, holdings, wanted);
   const deliveries = await makeDeliveries(word, members, ground, wanted);
   const waiting = await makeWaiting(word, members, ground, wanted);
   const paths = await makePaths(word, members, society.siteId);
   const suppliers = await makeSupplier(word, members, deliveries);
   const tests = await makeTests(word, members, deliveries.openId);
-  const { holdingId } = ground.ids;
-  const holdings = { holdingId, otherHoldingId: ground.otherHoldingId };
-  const seed = await makeSeed(word, members, holdings, wanted);
   const money = await makeMoney(word, members, ground.ids.holdingId, deliveries.settledId);
   const { secretary, chair, treasurer, gateHelper, holder, neighbour } = members;
   const rule = once({ key: 'barrowLitres', value: '85', from: todayIn('Europe/London') });

@@ -20,6 +20,9 @@ const member = [
   '/deliveries',
   '/deliveries/credits',
   '/money',
+  '/seed',
+  '/seed/tin',
+  '/seed/orders',
   '/me',
 ];
 const office = [
@@ -37,6 +40,7 @@ const office = [
   '/money/accounts',
   '/deliveries',
   '/deliveries/new',
+  '/seed',
   '/settings',
   '/recipes',
   '/recipes/alliums',

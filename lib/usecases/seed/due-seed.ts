@@ -1,5 +1,5 @@
 import 'server-only';
-import { type HoldingOnDay } from '@/lib/data/holding';
+import type { HoldingOnDay } from '@/lib/data/holding';
 import { type SeedOrderRecord, seedOrdersOf } from '@/lib/data/seed-order';
 import { type SeedWantRecord, seedWantsOf } from '@/lib/data/seed-want';
 import { addDays, daysBetween } from '@/lib/domain/calendar/calendar-date';
@@ -72,8 +72,12 @@ function dueOfHolders(
   });
 }
 
-/** The days on which lists close, for the calendar. */
-export async function datesOfSeed({ db, scope, today, now }: ReadContext): Promise<Dated[]> {
+/** The days on which lists close, for the calendar of whoever has ground to sow. */
+export async function datesOfSeed(
+  { db, scope, today, now }: ReadContext,
+  holdings: readonly HoldingOnDay[],
+): Promise<Dated[]> {
+  if (holdings.length === 0) return [];
   const orders = await seedOrdersOf(db, scope, now);
   return orders.flatMap(({ id, name, state, closesAt }): Dated[] => {
     const day = dayIn(scope.timeZone, closesAt);

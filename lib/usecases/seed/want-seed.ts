@@ -37,7 +37,8 @@ function readRows(items: readonly SeedItemRecord[], rows: readonly Row[]): Read[
   const refusals: Refusal[] = [];
   const read = rows.flatMap(({ itemId, amount: text }): Read[] => {
     const item = items.find(({ id }) => id === itemId);
-    if (!item || rows.filter((row) => row.itemId === itemId).length > 1) return refuse('item-not-listed', { field: 'wants' });
+    if (!item || rows.filter((row) => row.itemId === itemId).length > 1)
+      return refuse('item-not-listed', { field: 'wants' });
     const { unit } = item;
     const amount = text === '' ? 0 : amountTyped(unit, text);
     const most = mostWanted[unit];

@@ -20,10 +20,10 @@ export function ToOrder({ society, read: { lines, sets, season } }: { society: s
         caption={`Seed to order for ${season}`}
         columns={[
           { head: 'crop' },
-          { head: 'needed', number: true },
-          { head: 'sound in the tin', number: true },
           { head: 'to order', number: true },
           { head: 'about', number: true },
+          { head: 'needed', number: true },
+          { head: 'sound in the tin', number: true },
         ]}
         rows={[
           ...lines.map(({ cropKey, cropName, variety, needed, inHand, toOrder, mass }) => ({
@@ -31,10 +31,10 @@ export function ToOrder({ society, read: { lines, sets, season } }: { society: s
             mine: toOrder > 0,
             cells: [
               <Named key="name" name={cropName} variety={variety} />,
-              seedAmountWords('seeds', needed),
-              inHand ? inHand.toLocaleString('en-GB') : '–',
               toOrder ? <b key="order">{seedAmountWords('seeds', toOrder)}</b> : 'nothing',
               toOrder && mass ? `${seedMassWords(mass)}${mass.isDoubtful ? ', doubtful' : ''}` : '',
+              seedAmountWords('seeds', needed),
+              inHand ? inHand.toLocaleString('en-GB') : '–',
             ],
           })),
           ...sets.map(({ cropKey, cropName, variety, sets: count }) => ({
@@ -42,10 +42,10 @@ export function ToOrder({ society, read: { lines, sets, season } }: { society: s
             mine: true,
             cells: [
               <Named key="name" name={cropName} variety={variety} />,
-              seedAmountWords('sets', count),
-              '–',
               <b key="order">{seedAmountWords('sets', count)}</b>,
               '',
+              seedAmountWords('sets', count),
+              '–',
             ],
           })),
         ]}

@@ -40,7 +40,7 @@ export default async function RunSeedOrderPage({ params, searchParams }: Props) 
     <>
       <PageHead
         title={order.name}
-        lead={`${seedOrderWords(state)}. Lists ${isListed ? 'close' : 'closed'} ${whenWords(order.closesAt, timeZone)}${order.seller ? `. Ordered at: ${order.seller}` : ''}.`}
+        lead={`This order is ${seedOrderWords(state)}. Lists ${isListed ? 'close' : 'closed'} ${whenWords(order.closesAt, timeZone)}${order.seller ? `. Ordered at: ${order.seller}` : ''}.`}
       >
         <Link className="button" href={`/${society}/office/seed`}>
           All orders

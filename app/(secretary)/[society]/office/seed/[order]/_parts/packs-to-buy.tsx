@@ -34,9 +34,13 @@ export function PacksToBuy({ read: { order, items, pooled } }: { read: Read }) {
                   {item.cropName} “{item.variety}”
                 </span>,
                 seedAmountWords(item.unit, line.wanted),
-                packWords(item, packs.counts),
+                <Packs key="packs" item={item} counts={packs.counts} />,
                 level === null ? (
-                  seedAmountWords(item.unit, packs.over)
+                  packs.over ? (
+                    seedAmountWords(item.unit, packs.over)
+                  ) : (
+                    'none'
+                  )
                 ) : (
                   <span key="short">short by {seedAmountWords(item.unit, line.wanted - packs.amount)}</span>
                 ),
@@ -58,9 +62,12 @@ export function PacksToBuy({ read: { order, items, pooled } }: { read: Read }) {
   );
 }
 
-function packWords({ unit, packs }: Read['items'][number], counts: readonly number[]): string {
-  const bought = packs.flatMap(({ amount }, at) =>
-    counts[at] ? [`${counts[at]} × ${seedAmountWords(unit, amount)}`] : [],
-  );
-  return bought.join(', ') || 'none';
+function Packs({ item: { unit, packs }, counts }: { item: Read['items'][number]; counts: readonly number[] }) {
+  const bought = packs.flatMap(({ id, amount }, at) => (counts[at] ? [{ id, count: counts[at], amount }] : []));
+  if (bought.length === 0) return 'none';
+  return bought.map(({ id, count, amount }) => (
+    <div key={id} className="nowrap">
+      {count} × {seedAmountWords(unit, amount)}
+    </div>
+  ));
 }
