@@ -2,5 +2,6 @@
 export async function register() {
   if (process.env.NEXT_RUNTIME !== 'nodejs') return;
   const { startWork } = await import('@/lib/usecases/work-queue');
-  await startWork();
+  const { weekLetter } = await import('@/app/(member)/[society]/_parts/week-letter');
+  await startWork({ letter: weekLetter });
 }

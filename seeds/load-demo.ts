@@ -22,6 +22,7 @@ import { planStraw } from './demo/straw';
 import { loadPastDelivery } from './demo/deliveries';
 import { done } from './demo/done';
 import { makeGround, makeManurings, makePlantings } from './demo/ground';
+import { loadHarvests } from './demo/harvest';
 import { loadMoney } from './demo/money';
 import { drawPaths } from './demo/paths';
 import { households, unmeasured } from './demo/people';
@@ -40,6 +41,13 @@ const offices: Record<string, Role[]> = {
 };
 /** Shown as sign-ins, beside the officers: a couple on a shared plot, and a newcomer to old ground. */
 const shown = ['Ines Calloway', 'Bea Longmire'];
+
+/** Who weighs and counts what they lift, and the plots that they lift it from. */
+const harvesting = [
+  ['Gwyneth Apsley', ['A4', 'B4']],
+  ['Ines Calloway', ['A3']],
+  ['Bea Longmire', ['C10']],
+] as const;
 
 async function loadDemo(now: Date): Promise<void> {
   if (await db().society.count()) throw new Error('There is a society already, so the demo is not loaded.');
@@ -87,6 +95,12 @@ async function loadDemo(now: Date): Promise<void> {
   await digHalfABed(scope, memberOf.get('Ruben Calloway') ?? '', today);
   await orderSeed(scope, [...holdings.values()], shared, today);
   await findTroubles(scope, year, [await bedOn('A4', 1), await bedOn('C8', 2)]);
+  for (const [name, numbers] of harvesting)
+    await loadHarvests(
+      await callerOf(scope.slug, memberOf.get(name) ?? ''),
+      ground.made.filter(({ number }) => numbers.some((one) => one === number)).map(({ id }) => id),
+      { chance: chanceOf(1911), today, most: 7 },
+    );
   await loadSecondSociety(memberOf, today);
   const state = process.env.BARROWMOOT_STATE ?? '.data';
   fs.mkdirSync(state, { recursive: true });

@@ -8,6 +8,7 @@ import { join } from '@/lib/usecases/members/join';
 import { mySocieties } from '@/lib/usecases/members/own-account';
 import { askForReset, resetPassword } from '@/lib/usecases/members/reset-password';
 import { signIn } from '@/lib/usecases/members/sign-in';
+import { unsubscribe } from '@/lib/usecases/reminders/letter-wish';
 
 export async function signInAction(_: FormState, form: FormData): Promise<FormState> {
   const network = await callersNetwork();
@@ -63,5 +64,16 @@ export async function resetAction(token: string, _: FormState, form: FormData): 
       await startSession(claim);
       return { redirectTo: '/' };
     },
+  );
+}
+
+export async function unsubscribeAction(token: string, _: FormState, form: FormData): Promise<FormState> {
+  return answer(
+    form,
+    async () => {
+      await unsubscribe(token);
+      return { ok: true as const, value: null };
+    },
+    () => ({ redirectTo: `/unsubscribe/${encodeURIComponent(token)}` }),
   );
 }

@@ -1,6 +1,7 @@
 import type { Refusal, RefusalCode } from '@/lib/usecases/refusal';
 import { deliveriesWords } from './words/deliveries';
 import { groundWords } from './words/ground';
+import { harvestWords } from './words/harvest';
 import { heapWords } from './words/heap';
 import { measuresWords } from './words/measures';
 import { membersWords } from './words/members';
@@ -8,6 +9,7 @@ import { moneyWords } from './words/money';
 import { pathsWords } from './words/paths';
 import { plotsWords } from './words/plots';
 import { recipesWords } from './words/recipes';
+import { remindersWords } from './words/reminders';
 import { residueWords } from './words/residue';
 import { seedWords } from './words/seed';
 import type { Words } from './words/shape';
@@ -21,6 +23,7 @@ const words: Words<RefusalCode> = {
   ...plotsWords,
   ...pathsWords,
   ...groundWords,
+  ...harvestWords,
   ...deliveriesWords,
   ...standingWords,
   ...recipesWords,
@@ -31,6 +34,7 @@ const words: Words<RefusalCode> = {
   ...suppliersWords,
   ...heapWords,
   ...seedWords,
+  ...remindersWords,
 };
 
 /** A refusal in plain words: what was not done, and what would be accepted. */

@@ -31,7 +31,7 @@ type Props = {
   readonly action: FormAction;
   /** Made once by the page that serves the form, so that sending it twice changes nothing. */
   readonly writeId: string;
-  readonly children: ReactNode;
+  readonly children?: ReactNode;
   readonly submit?: string;
   readonly danger?: boolean;
   readonly className?: string;

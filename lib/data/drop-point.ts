@@ -25,6 +25,20 @@ export async function dropPointsOf(db: Db, scope: Scope, siteId: string): Promis
   return rows.map(toDropPoint);
 }
 
+/** Every drop point in use, with its site's name where there are several sites. */
+export async function dropPointsAnywhere(
+  db: Db,
+  scope: Scope,
+): Promise<{ readonly id: string; readonly name: string }[]> {
+  const rows = await db.dropPoint.findMany({
+    where: { societyId: scope.societyId, retiredAt: null },
+    select: { id: true, name: true, site: { select: { id: true, name: true } } },
+    orderBy: [{ site: { name: 'asc' } }, { name: 'asc' }, { id: 'asc' }],
+  });
+  const isOneSite = new Set(rows.map(({ site }) => site.id)).size < 2;
+  return rows.map(({ id, name, site }) => ({ id, name: isOneSite ? name : `${site.name}: ${name}` }));
+}
+
 /** One drop point in use, or null. */
 export async function dropPointById(db: Db, scope: Scope, id: string): Promise<DropPointRecord | null> {
   const row = await db.dropPoint.findFirst({ where: { id, societyId: scope.societyId, retiredAt: null } });

@@ -180,3 +180,14 @@ export async function retirePlantings(tx: Tx, scope: Scope, ids: readonly string
     data: { retiredAt: at },
   });
 }
+
+export type Clearing = Pick<PlantingRecord, 'clearedOn' | 'firstSeason' | 'lastSeason' | 'planned'>;
+
+/** Say when a planting was cleared, and which seasons it therefore stood in. */
+export async function clearPlanting(tx: Tx, scope: Scope, id: string, clearing: Clearing): Promise<void> {
+  const { clearedOn, ...seasons } = clearing;
+  await tx.planting.updateMany({
+    where: { id, societyId: scope.societyId, retiredAt: null },
+    data: { ...seasons, clearedOn: clearedOn && toDbDay(clearedOn) },
+  });
+}

@@ -1,5 +1,6 @@
 import type { DeliveriesRefusal } from './refusals/deliveries';
 import type { GroundRefusal } from './refusals/ground';
+import type { HarvestRefusal } from './refusals/harvest';
 import type { HeapRefusal } from './refusals/heap';
 import type { MeasuresRefusal } from './refusals/measures';
 import type { MembersRefusal } from './refusals/members';
@@ -7,6 +8,7 @@ import type { MoneyRefusal } from './refusals/money';
 import type { PathsRefusal } from './refusals/paths';
 import type { PlotsRefusal } from './refusals/plots';
 import type { RecipesRefusal } from './refusals/recipes';
+import type { RemindersRefusal } from './refusals/reminders';
 import type { ResidueRefusal } from './refusals/residue';
 import type { SeedRefusal } from './refusals/seed';
 import type { SheetsRefusal } from './refusals/sheets';
@@ -20,6 +22,7 @@ export type RefusalCode =
   | PlotsRefusal
   | PathsRefusal
   | GroundRefusal
+  | HarvestRefusal
   | DeliveriesRefusal
   | HeapRefusal
   | StandingRefusal
@@ -29,7 +32,8 @@ export type RefusalCode =
   | MeasuresRefusal
   | MoneyRefusal
   | SuppliersRefusal
-  | SeedRefusal;
+  | SeedRefusal
+  | RemindersRefusal;
 
 export type Refusal =
   | {

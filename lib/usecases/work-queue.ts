@@ -3,11 +3,25 @@ import { env } from '@/lib/platform/env';
 import { workQueue } from '@/lib/platform/jobs';
 import { solveCourse } from './course/solve-course';
 import { sendQueuedMail } from './mail/send-queued-mail';
+import { type LetterWords, makeLetters, queueWeeklyLetters } from './reminders/weekly-letter';
+
+const hourly = '5 * * * *';
 
 /**
  * Begin to work what is queued, in this process. Mail goes out where a mail server is configured; without one it waits in
- * the queue, and the demo shows it.
+ * the queue, and the demo shows it. Weekly letters are made only where they can be sent, or seen.
  */
-export function startWork(): Promise<{ stop: () => Promise<void> }> {
-  return workQueue({ 'solve-course': solveCourse, ...(env().smtpUrl ? { 'send-mail': sendQueuedMail } : {}) });
+export function startWork({ letter }: { letter: LetterWords }): Promise<{ stop: () => Promise<void> }> {
+  const { smtpUrl, demo } = env();
+  const mail = smtpUrl ? { 'send-mail': sendQueuedMail } : {};
+  if (!smtpUrl && !demo) return workQueue({ 'solve-course': solveCourse }, []);
+  return workQueue(
+    {
+      'solve-course': solveCourse,
+      'queue-weekly-letters': queueWeeklyLetters,
+      'weekly-letters': makeLetters(letter),
+      ...mail,
+    },
+    [{ task: 'queue-weekly-letters', cron: hourly }],
+  );
 }

@@ -41,8 +41,8 @@ describe('the matrix', () => {
     expect(rows.map(({ operation }) => operation.name).sort()).toEqual([...new Set(found)].sort());
   });
 
-  it('lets the secretary do everything', () => {
-    expect(rows.filter(({ allow }) => !allow.includes('secretary'))).toEqual([]);
+  it('lets the secretary do everything, but for what is a household’s own', () => {
+    expect(rows.filter(({ allow, isOwn }) => allow.includes('secretary') === (isOwn ?? false))).toEqual([]);
   });
 });
 

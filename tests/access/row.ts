@@ -16,6 +16,8 @@ export const secretary: readonly Person[] = ['secretary'];
 export const committee: readonly Person[] = ['secretary', 'chair', 'treasurer'];
 export const gate: readonly Person[] = ['secretary', 'gate_helper'];
 export const keepers: readonly Person[] = ['secretary', 'holder'];
+/** Whose records are their own, and not even the secretary's. */
+export const holders: readonly Person[] = ['holder'];
 /** Who keeps the ledger. */
 export const moneyKeepers: readonly Person[] = ['secretary', 'treasurer'];
 export const atTheHeap: readonly Person[] = ['secretary', 'gate_helper', 'holder'];
@@ -29,6 +31,8 @@ export type Row = {
   readonly allow: readonly Person[];
   /** The id only narrows a list: another society's narrows it to nothing. Elsewhere it is not found. */
   readonly idIsFilter?: true;
+  /** What a household lifts, keeps and eats is its own: the secretary keeps none of it for them. */
+  readonly isOwn?: true;
 };
 
 /** The society under test: ids of its rows, each in the state that its name says, and one bed's name. */
@@ -40,6 +44,7 @@ export type Ids = Readonly<
     | 'bedId'
     | 'nextBedId'
     | 'plantingId'
+    | 'harvestId'
     | 'workId'
     | 'sheetId'
     | 'troubleId'

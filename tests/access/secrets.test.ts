@@ -9,6 +9,7 @@ import { readSite } from '@/lib/usecases/site/read-site';
 import { done, makeMember, once, refusedWith } from '../fixtures/society';
 import { answerTo, idsIn, writtenIn } from './answers';
 import { thisYear } from './fill/ground';
+import { holderLiftedG } from './fill/harvest';
 import { rows } from './matrix/rows';
 import { committee, everybody, idsNamed, moneyKeepers, people, type Person, type Row, secretary } from './row';
 import { fillSociety, type FilledSociety, holderWeighsKg } from './society';
@@ -19,6 +20,8 @@ const seen: Readonly<Record<string, readonly Person[]>> = {
   'holder notes': ['holder'],
   'holder variety': ['holder'],
   'neighbour notes': ['neighbour'],
+  'holder harvest notes': ['holder'],
+  'neighbour harvest notes': ['neighbour'],
   'neighbour variety': ['neighbour'],
   'former notes': [],
   'former variety': [],
@@ -121,12 +124,22 @@ describe('in the answers to every question', () => {
     expect(book).not.toMatch(new RegExp(`habit[^}]*\\b${holderWeighsKg}\\b`));
   });
 
+  it('what somebody lifted is theirs alone, and stands in no book', async () => {
+    const weight = new RegExp(`\\b${holderLiftedG}\\b`);
+    expect(await writtenIn(society.id, ['Harvest'])).toMatch(weight);
+    expect(people.filter((who) => weight.test(answers[who]))).toEqual(['holder']);
+    const book = await writtenIn(society.id, ['AuditRow', 'WriteOnce']);
+    expect(book).toContain('log-harvest');
+    expect(book).not.toMatch(weight);
+  });
+
   it('the society’s archive holds nothing that is its holders’ own, and nothing sealed', async () => {
     const everything = (await answerTo(readSocietyArchive, society.callers.secretary, {})).text;
     for (const what of ['holder-mail', 'holder phone', 'crop', 'reason', 'open supplier', 'tested load'])
       expect([what, everything.includes(marked(what))]).toEqual([what, true]);
     const own = [
       'holder notes',
+      'holder harvest notes',
       'neighbour variety',
       'former notes',
       'trouble notes',
@@ -155,6 +168,7 @@ describe('in the answers to every question', () => {
     const mine = (await answerTo(readOwnArchive, society.callers.holder, {})).text;
     for (const what of [
       'holder notes',
+      'holder harvest notes',
       'holder variety',
       'trouble notes',
       'own manure',
@@ -163,7 +177,15 @@ describe('in the answers to every question', () => {
     ])
       expect([what, mine.includes(marked(what))]).toEqual([what, true]);
     for (const word of ['habit.bodymasskg', 'needreason']) expect(mine).toContain(word);
-    const others = ['neighbour notes', 'neighbour-mail', 'former notes', 'secretary phone', 'reason', 'open gate'];
+    const others = [
+      'neighbour notes',
+      'neighbour harvest notes',
+      'neighbour-mail',
+      'former notes',
+      'secretary phone',
+      'reason',
+      'open gate',
+    ];
     expect(others.filter((what) => mine.includes(marked(what)))).toEqual([]);
   });
 
@@ -221,6 +243,7 @@ describe('whoever takes the ground over', () => {
     const lasts = [
       'holder',
       'holder notes',
+      'holder harvest notes',
       'holder variety',
       'holder-mail',
       'former notes',
@@ -230,6 +253,7 @@ describe('whoever takes the ground over', () => {
       'charge words',
     ];
     expect(lasts.filter((what) => text.includes(marked(what)))).toEqual([]);
+    expect(text).not.toMatch(new RegExp(`\\b${holderLiftedG}\\b`));
   });
 });
 

@@ -7,9 +7,11 @@ import { changeSetting } from '@/lib/usecases/settings/settings';
 import { done, makeSociety, once } from '../fixtures/society';
 import { makeDeliveries } from './fill/deliveries';
 import { makeGround } from './fill/ground';
+import { makeHarvests } from './fill/harvest';
 import { makeMembers, type Word } from './fill/members';
 import { makeMoney } from './fill/money';
 import { makePaths } from './fill/paths';
+import { makeReminders } from './fill/reminders';
 import { makeTests } from './fill/residue';
 import { makeSeed } from './fill/seed';
 import { makeSupplier } from './fill/suppliers';
@@ -42,10 +44,12 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
   const seed = await makeSeed(word, members, holdings, wanted);
   const deliveries = await makeDeliveries(word, members, ground, wanted);
   const waiting = await makeWaiting(word, members, ground, wanted);
+  const harvests = await makeHarvests(word, members, ground);
   const paths = await makePaths(word, members, society.siteId);
   const suppliers = await makeSupplier(word, members, deliveries);
   const tests = await makeTests(word, members, deliveries.openId);
   const money = await makeMoney(word, members, ground.ids.holdingId, deliveries.settledId);
+  await makeReminders(members);
   const { secretary, chair, treasurer, gateHelper, holder, neighbour } = members;
   const rule = once({ key: 'barrowLitres', value: '85', from: todayIn('Europe/London') });
   await done(changeSetting.run(secretary.caller, rule));
@@ -64,6 +68,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
     tag,
     ids: {
       ...ground.ids,
+      ...harvests,
       ...deliveries,
       ...tests,
       ...money,

@@ -59,7 +59,7 @@ test('postponed, a third light, an over-taker, a no-show: in the end it adds up'
   await beyond.getByLabel('Loads beyond the share').fill('2');
   await beyond.getByLabel('Reason').fill('took two too many');
   await press(page, 'Enter it', /worked out again/);
-  await press(page, 'Settle', /neither collected nor given up/);
+  await press(page, 'Settle', /neither collected nor given up/i);
 
   await page.getByRole('link', { name: /^Tick off/ }).click();
   await page.getByText('Several at once, or no more wanted').first().click();

@@ -8,6 +8,8 @@ const member = [
   '/ground/recipes',
   '/ground/recipes/brassicas',
   '/ground/residue',
+  '/ground/harvests',
+  '/ground/harvests/yields',
   '/measures?what=heap&shape=trailer',
   '/measures?what=bales',
   '/measures?what=bucket',
@@ -24,6 +26,7 @@ const member = [
   '/seed/tin',
   '/seed/orders',
   '/me',
+  '/me/reminders',
 ];
 const office = [
   '',

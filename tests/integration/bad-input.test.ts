@@ -51,7 +51,7 @@ type Answer = Outcome<unknown> | 'not found' | { readonly thrown: string };
 
 async function answerOf(row: Row, raw: unknown): Promise<Answer> {
   try {
-    return await row.run(world.secretary, raw);
+    return await row.run(row.by?.(world) ?? world.secretary, raw);
   } catch (error) {
     return error instanceof NotFound ? 'not found' : { thrown: String(error).slice(0, 300) };
   }

@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { db } from '@/lib/data/db';
 import { changeDelivery, openDelivery, planDelivery } from '@/lib/usecases/deliveries/plan-delivery';
 import { readDelivery } from '@/lib/usecases/deliveries/read-deliveries';
-import { readWeek } from '@/lib/usecases/ground/read-week';
+import { readWeek } from '@/lib/usecases/week/read-week';
 import { changeSetting, readSettings } from '@/lib/usecases/settings/settings';
 import {
   deliveryFacts,

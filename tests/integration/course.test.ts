@@ -6,6 +6,7 @@ import { readCourse } from '@/lib/usecases/course/read-course';
 import { solveCourse } from '@/lib/usecases/course/solve-course';
 import { recordPlanting } from '@/lib/usecases/ground/keep-plantings';
 import { recordTrouble } from '@/lib/usecases/ground/keep-troubles';
+import { weekLetter } from '@/app/(member)/[society]/_parts/week-letter';
 import { startWork } from '@/lib/usecases/work-queue';
 import {
   done,
@@ -168,7 +169,7 @@ describe('asking', () => {
     expect(await readCourse.run(holder.caller, { courseId })).toMatchObject({ state: 'cancelled', plan: null });
     expect(await refusedWith(cancelCourse.run(holder.caller, once({ courseId })))).toEqual(['course-ended']);
     const queued = await done(askCourse.run(holder.caller, ask()));
-    const work = await startWork();
+    const work = await startWork({ letter: weekLetter });
     try {
       await expect
         .poll(async () => (await readCourse.run(holder.caller, queued)).state, { timeout: 60_000, interval: 100 })

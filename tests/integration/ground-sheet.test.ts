@@ -9,7 +9,7 @@ import { planDelivery } from '@/lib/usecases/deliveries/plan-delivery';
 import { joinBeds, splitBed } from '@/lib/usecases/ground/keep-beds';
 import { recordPlanting } from '@/lib/usecases/ground/keep-plantings';
 import { readFeeding } from '@/lib/usecases/ground/read-feeding';
-import { readWeek } from '@/lib/usecases/ground/read-week';
+import { readWeek } from '@/lib/usecases/week/read-week';
 import { readBed, readGround } from '@/lib/usecases/ground/read-ground';
 import { changeHabits } from '@/lib/usecases/recipes/change-habits';
 import { changeRecipe } from '@/lib/usecases/recipes/change-recipe';

@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import { db } from '@/lib/data/db';
 import { addBeds } from '@/lib/usecases/ground/keep-beds';
 import { recordPlanting } from '@/lib/usecases/ground/keep-plantings';
-import { readWeek } from '@/lib/usecases/ground/read-week';
+import { readWeek } from '@/lib/usecases/week/read-week';
 import { done, makeBed, makeMember, makePlot, makeSociety, once } from '../fixtures/society';
 
 it('tells each holder what the other changed: all of it on their week, and one mail a day', async () => {

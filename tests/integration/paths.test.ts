@@ -8,7 +8,7 @@ import { tipAt } from '@/lib/usecases/deliveries/tip-at';
 import { NotFound } from '@/lib/usecases/refusal';
 import { addDropPoint, changeDropPoint, retireDropPoint } from '@/lib/usecases/site/keep-drop-points';
 import { addPath, changePath, retirePath } from '@/lib/usecases/site/keep-paths';
-import { readPaths } from '@/lib/usecases/site/read-paths';
+import { listDropPoints, readPaths } from '@/lib/usecases/site/read-paths';
 import { readSite } from '@/lib/usecases/site/read-site';
 import { openLoad } from '../fixtures/open-load';
 import {
@@ -149,11 +149,12 @@ describe('drop points', () => {
     expect(await refusedWith(tipAt.run(secretary, once({ deliveryId, dropPointId: next })))).toEqual(['step-not-now']);
   });
 
-  it('of another site of the society take no load that goes elsewhere', async () => {
+  it('of another site of the society take the load with them, and none that goes elsewhere', async () => {
     const site = await db().site.create({ data: { societyId: society.id, name: 'Zoo site' } });
     const { dropPointId } = await done(make('Far bay', { siteId: site.id }));
-    const planned = planDelivery.run(secretary, once(deliveryFacts({ dropPointId })));
-    expect(await refusedWith(planned)).toEqual(['drop-point-elsewhere']);
+    const planned = await done(planDelivery.run(secretary, once(deliveryFacts({ dropPointId }))));
+    expect(await db().delivery.findUnique({ where: { id: planned.deliveryId } })).toMatchObject({ siteId: site.id });
+    expect((await listDropPoints.run(secretary, {})).map(({ name }) => name)).toContain(`${site.name}: Far bay`);
     const deliveryId = await openLoad(society, { materialKey: 'cattle-manure', densityGPerL: '750' });
     expect(await refusedWith(make('Another', { siteId: site.id, deliveryId }))).toEqual(['drop-point-elsewhere']);
     expect(await db().dropPoint.count({ where: { name: 'Another' } })).toBe(0);

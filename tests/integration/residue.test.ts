@@ -8,7 +8,7 @@ import { callOffDelivery, closeDelivery, openDelivery, planDelivery } from '@/li
 import { readDelivery } from '@/lib/usecases/deliveries/read-deliveries';
 import { readQueue } from '@/lib/usecases/deliveries/read-queue';
 import { confirmShareOut, measureHeap } from '@/lib/usecases/deliveries/share-out';
-import { readWeek } from '@/lib/usecases/ground/read-week';
+import { readWeek } from '@/lib/usecases/week/read-week';
 import type { Caller } from '@/lib/usecases/operation';
 import { NotFound } from '@/lib/usecases/refusal';
 import { endTest, sowTest, startTest, takeBackTest } from '@/lib/usecases/residue/keep-tests';

@@ -11,6 +11,7 @@ import { measureFairness } from './fairness';
 import { brief, measureDeliveryDays, whole } from './delivery-days';
 import { hangUp } from './http';
 import { measureLargeSite } from './large-site';
+import { briefLetters, measureLetters, wholeLetters } from './letters';
 import { measureMemory } from './memory';
 import { measurePages } from './pages';
 import { startRecorder } from './queries';
@@ -73,6 +74,7 @@ async function measure(): Promise<string> {
     memory: () => measureMemory(databaseUrl, mates, requests),
     'start-up': () => measureStartUp(databaseUrl, folder),
     'delivery-days': () => measureDeliveryDays(folder, isQuick ? brief : whole, seconds),
+    letters: () => measureLetters(server, isQuick ? briefLetters : wholeLetters),
     scripts: () => measureScripts(databaseUrl, mates),
   };
   const unknown = names.filter((name) => !(name in parts));

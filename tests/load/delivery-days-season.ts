@@ -44,13 +44,13 @@ export async function makeSeason(databaseUrl: string, count: number) {
   return {
     ...{ id: society.id, slug: society.slug, members, open, share, sharesOf },
     settle: (deliveryId: string) => done(settleDelivery.run(caller, once({ deliveryId }))),
-    /** One that everybody collects many loads of: for what one tick costs, again and again. */
-    openAndShare: async (each: number) => {
+    /** One that the first members collect many loads of: for what one tick costs, again and again. */
+    openAndShare: async (each: number, count: number) => {
       const deliveryId = await open(-1, 'cattle-manure', '750');
-      const rows = members.map(({ holdingId }) => ({ holdingId, asked: String(each) }));
+      const rows = members.slice(0, count).map(({ holdingId }) => ({ holdingId, asked: String(each) }));
       for (let at = 0; at < rows.length; at += 20)
         await done(typeInBookings.run(caller, once({ deliveryId, rows: rows.slice(at, at + 20) })));
-      await share(deliveryId, each * members.length);
+      await share(deliveryId, each * rows.length);
       return deliveryId;
     },
   };

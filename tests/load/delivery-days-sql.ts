@@ -27,7 +27,7 @@ export async function measureStatements(given: Given): Promise<{ readonly bookin
   try {
     const openId = await season.open(-2);
     const bookings = await writesFor(recorder, given, `/${season.slug}/deliveries/${openId}`, { asked: '3' });
-    const sharedId = await season.openAndShare(plenty);
+    const sharedId = await season.openAndShare(plenty, connections);
     const ticks = await writesFor(recorder, given, `/${season.slug}/deliveries/${sharedId}/collect`, { loads: '1' });
     const { booking, tick } = await turnByTurn(
       { booking: (at) => inOrder(plain, nth(bookings, at)()), tick: (at) => inOrder(plain, nth(ticks, at)()) },

@@ -1,7 +1,6 @@
-type Facts = Readonly<Record<string, string | number | null>>;
+import type { DatedTable } from './dated-shape';
 
-/** Words for the dated things of seed. */
-export const seedDated: Record<string, (facts: Facts) => { title: string; note: string; path: string }> = {
+export const seedDated: DatedTable = {
   'seed-closes': ({ orderId, name }) => ({
     title: `Seed list closes: ${name}`,
     note: 'The last day to put down or change what seed you want of it.',

@@ -18,14 +18,14 @@ export const deliveriesWords: Words<DeliveriesRefusal> = {
     `Booking closed at ${at}. You can go on the waiting list for what is left over: open the page afresh.`,
   'booked-in-time': () => 'You booked in time, and that booking stands: the waiting list is for who has none.',
   'late-below-share': ({ share }) =>
-    `${share} loads are yours already. Ask for ${share} or more; what you do not want you give up at the heap.`,
-  'late-has-share': ({ share }) => `${share} loads are yours already. What you do not want you give up at the heap.`,
+    `Yours already: ${share}. Ask for ${share} or more; what you do not want you give up at the heap.`,
+  'late-has-share': ({ share }) => `Yours already: ${share}. What you do not want you give up at the heap.`,
   'booked-already': () =>
     'Loads are booked already, with needs worked out for this material and density. Leave both as they were, or call this delivery off and plan another.',
-  'above-cap': ({ cap }) => `The society’s limit for this delivery is ${cap} loads a holding. Ask for ${cap} or fewer.`,
+  'above-cap': ({ cap }) => `The society’s limit for this delivery is ${cap} a holding. Ask for ${cap} or fewer.`,
   'booked-above-cap': ({ most }) =>
-    `Somebody asks for ${most} loads already. Give a limit of ${most} or more, or leave it empty; the share-out keeps to everybody’s needs first.`,
-  'asks-nothing': () => 'Ask for at least one load, or withdraw the booking.',
+    `Somebody asks for ${most} already. Give a limit of ${most} or more, or leave it empty; the share-out keeps to everybody’s needs first.`,
+  'asks-nothing': () => 'Ask for at least one, or withdraw the booking.',
   'bed-not-there': () =>
     'One of these beds is no longer on your ground. Open the page afresh and choose among those of today.',
   'material-unknown': () => 'Choose a material from the list.',
@@ -45,8 +45,7 @@ export const deliveriesWords: Words<DeliveriesRefusal> = {
   'no-site': () => 'The society has no site yet. Add one under plots first.',
   'another-unsettled': ({ name }) =>
     `“${name}” of the same material is not settled yet, and credits carry over. Settle it first.`,
-  'measure-below-collected': ({ collected }) =>
-    `${collected} loads are ticked off already, so the heap held at least that.`,
+  'measure-below-collected': ({ collected }) => `Ticked off already: ${collected}, so the heap held at least that.`,
   'confirmed-already': () => 'This share-out is confirmed already. Nothing was changed.',
   'nothing-booked': () => 'Nobody has booked, so there is nothing to share out.',
   'delivery-held': ({ since, reason }) =>
@@ -55,12 +54,12 @@ export const deliveriesWords: Words<DeliveriesRefusal> = {
   'not-held': () => 'It is not held, so there is nothing to release.',
   'above-share': ({ left }) =>
     Number(left) > 0
-      ? `Only ${left} of this share are left to tick off.`
+      ? `Left of this share to tick off: only ${left}.`
       : 'This share is collected in full. The secretary can enter loads taken beyond it.',
-  'above-heap': ({ left }) => `Only ${left} loads of the heap are left. If that is wrong, measure the heap again.`,
+  'above-heap': ({ left }) => `Left of the heap: only ${left}. If that is wrong, measure the heap again.`,
   'nothing-to-undo': () => 'There is no tick to undo.',
   'too-late-to-undo': ({ minutes }) =>
     `A tick can be undone for ${minutes} minutes. Ask the gate helper or the secretary.`,
   'shares-outstanding': ({ count }) =>
-    `${count} shares are neither collected nor given up. Tick them off, or mark them given up.`,
+    `Neither collected nor given up: ${count}. Tick them off, or mark them given up.`,
 };

@@ -3,5 +3,5 @@ import type { Words } from './shape';
 
 export const heapWords: Words<HeapRefusal> = {
   'look-above-heap': ({ heap }) =>
-    `The heap was measured at ${heap} loads, so no more than that can be left. Give ${heap} or fewer; the secretary can measure it again.`,
+    `The heap was measured at ${heap}, so no more than that can be left. Give ${heap} or fewer; the secretary can measure it again.`,
 };

@@ -36,6 +36,7 @@ const sections: readonly (readonly [title: string, file: string])[] = [
   ['The store: what stands apart', 'store-apart'],
   ['The store: published losses', 'storage-losses'],
   ['The store: what forecasts assume', 'store-model'],
+  ['Harvests: published yields', 'published-yields'],
   ['Seed: distances', 'spacings'],
   ['Seed: weights', 'seed-weights'],
   ['Seed: germination', 'germination-standards'],

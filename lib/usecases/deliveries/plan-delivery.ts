@@ -64,9 +64,7 @@ async function factsOf(
   if (typed.collectByOn < typed.arrivesOn) refuse('days-out-of-order', { field: 'collectByOn' });
   const closesAt = closingAt(scope.timeZone, wall);
   if (closesAt <= now) refuse('closing-in-the-past', { field: 'closesAt' });
-  const [site] = await sitesOf(tx, scope);
-  if (!site) refuse('no-site');
-  if (typed.dropPointId) await dropPointFor({ tx, scope }, typed.dropPointId, site.id);
+  const siteId = await siteFor({ tx, scope }, typed.dropPointId);
   if (typed.keyHolderId && !(await memberById(tx, scope, typed.keyHolderId, today))) throw new NotFound();
   const supplier = typed.supplierId ? await supplierById(tx, scope, typed.supplierId) : null;
   if (typed.supplierId && !supplier) throw new NotFound();
@@ -75,13 +73,20 @@ async function factsOf(
   return {
     ...rest,
     supplier: rest.supplier ?? supplier?.name ?? null,
-    siteId: site.id,
+    siteId,
     amount,
     ...rules,
     closesAt,
     priceMinor: price,
     expectedLoads: loadsIn(amount, rules.barrowLitres, rest.densityGPerL),
   };
+}
+
+// It goes to the site of its drop point; where none is named yet, to the society's first.
+async function siteFor(context: Pick<WriteContext, 'tx' | 'scope'>, dropPointId: string | null): Promise<string> {
+  if (dropPointId) return (await dropPointFor(context, dropPointId, null)).siteId;
+  const [site] = await sitesOf(context.tx, context.scope);
+  return site?.id ?? refuse('no-site');
 }
 
 // The book never holds the gate note.

@@ -7,14 +7,14 @@ import { mutation, type WriteContext } from '../operation';
 import { NotFound, refuse } from '../refusal';
 import { takeStep, tellBookers } from './open-delivery';
 
-/** A drop point in use of the site that a load goes to; it cannot be retired before this is written. */
+/** A drop point in use, of one site or of any; it cannot be retired before this is written. */
 export async function dropPointFor(
   { tx, scope }: Pick<WriteContext, 'tx' | 'scope'>,
   dropPointId: string,
-  siteId: string,
+  siteId: string | null,
 ): Promise<DropPointRecord> {
   const found = await lockDropPoint(tx, scope, dropPointId, 'share');
-  if (found?.siteId === siteId) return found;
+  if (found && (siteId === null || found.siteId === siteId)) return found;
   if (found) refuse('drop-point-elsewhere', { field: 'dropPointId' });
   if (await dropPointName(tx, scope, dropPointId)) refuse('drop-point-gone', { field: 'dropPointId' });
   throw new NotFound();

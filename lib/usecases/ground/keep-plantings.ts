@@ -1,12 +1,14 @@
 import 'server-only';
 import { bedsStanding } from '@/lib/data/bed';
 import { cropsOf } from '@/lib/data/crop';
+import { moveHarvests } from '@/lib/data/harvest';
 import { createPlantings, type NewPlanting, plantingById, plantingsIn, retirePlantings } from '@/lib/data/planting';
 import { settingsOn } from '@/lib/data/setting';
 import { overlap } from '@/lib/domain/ground/footprint';
 import { canEnter } from '@/lib/domain/policy/standing';
+import { bareKey } from '@/lib/domain/rotation/recorded-planting';
 import { fillGridInput, recordPlantingInput, retirePlantingInput } from '@/lib/schemas/ground/planting';
-import { mutation } from '../operation';
+import { mutation, type WriteContext } from '../operation';
 import { NotFound } from '../refusal';
 import { openBed, openPlot } from './open-bed';
 import { tellHolders } from './tell-holders';
@@ -44,6 +46,7 @@ export const recordPlanting = mutation({
       holdingId: open.holding?.id ?? null,
     };
     const [id = ''] = await createPlantings(tx, scope, [planting]);
+    if (before) await harvestsFollow(context, before.id, { id, cropKey });
     const facts = (one: { cropKey: string; firstSeason: number; footprint: object }) => ({
       crop: one.cropKey,
       season: one.firstSeason,
@@ -154,6 +157,7 @@ export const fillGrid = mutation({
       filled.map(({ planting }) => planting),
     );
     for (const [at, { planting, before }] of filled.entries()) {
+      if (before) await harvestsFollow(context, before.id, { id: ids[at] ?? '', cropKey: planting.cropKey });
       const after = { crop: planting.cropKey, season: planting.firstSeason, bed: beds.get(planting.bedId)?.name ?? '' };
       note({
         verb: before ? 'corrected' : 'recorded',
@@ -168,3 +172,12 @@ export const fillGrid = mutation({
     return { recorded: filled.length };
   },
 });
+
+// What was picked was picked of what truly stood there; of bare ground nothing was.
+async function harvestsFollow(
+  { tx, scope }: WriteContext,
+  fromId: string,
+  { id, cropKey }: { readonly id: string; readonly cropKey: string },
+): Promise<void> {
+  if (cropKey !== bareKey) await moveHarvests(tx, scope, fromId, id);
+}

@@ -1,10 +1,12 @@
 import 'server-only';
 import { openSeason } from '@/lib/data/planting';
 import type { CalendarDate } from '@/lib/domain/calendar/calendar-date';
+import { lastSeasonOf } from '@/lib/domain/calendar/last-season-of';
 import { seasonsOf, type SeasonWindow } from '@/lib/domain/calendar/season-of';
 import type { SettingValues } from '@/lib/domain/catalogue/settings';
 import type { Crop } from '@/lib/domain/catalogue/crops';
 import type { Footprint } from '@/lib/domain/ground/footprint';
+import { begunOn, type Growing } from '@/lib/domain/harvest/standing-crop';
 import type { Units } from '@/lib/domain/quantity/length';
 import { bareKey } from '@/lib/domain/rotation/recorded-planting';
 import { refuse } from '../refusal';
@@ -45,6 +47,19 @@ export function seasonsFor(
   const most = Number(today.slice(0, 4)) + 6;
   if (season > most) refuse('season-out-of-range', { field, numbers: { least: 1900, most } });
   return withStanding({ firstSeason: season, lastSeason: season }, crop, days);
+}
+
+/** The seasons of a planting once it is cleared: by its days where they are on record, else from the season it was recorded for. */
+export function seasonsCleared(
+  planting: Growing,
+  clearedOn: CalendarDate,
+  settings: SettingValues,
+): { firstSeason: number; lastSeason: number } {
+  const { sownOn, plantedOn, firstSeason } = planting;
+  const window = windowOf(settings);
+  return begunOn(planting)
+    ? seasonsOf({ sownOn, plantedOn, clearedOn, window })
+    : { firstSeason, lastSeason: lastSeasonOf(firstSeason, clearedOn, window) };
 }
 
 // Rhubarb holds its ground until it is cleared.

@@ -19,6 +19,7 @@ import { likelyLeft } from '@/lib/domain/rotation/likely-left';
 import { query, type ReadContext } from '../operation';
 import { NotFound } from '../refusal';
 import { type Dressing, needOfPlots, seasonServed } from './holding-need';
+import { isTheirs } from '../harvest/open-planting';
 import { openBed, openPlot } from './open-bed';
 import { troubleNearby } from '../site/read-troubles';
 import { lineOf } from '../sheets/sheet-line';
@@ -155,8 +156,8 @@ export const readBed = query({
       bedsStanding(db, scope, today, today, [plot.id]),
     ]);
     const need = await needOfPlots(db, scope, [plot.id], { season, day: today, dressing: routineDressing(settings) });
-    const mayReadNotes = (holdingId: string | null) =>
-      holdingId !== null && holdingId === holding?.id && canSeePrivateRecords(scope, holding);
+    const isOwn = holding !== null && canSeePrivateRecords(scope, holding);
+    const mayReadNotes = (holdingId: string | null) => isOwn && holdingId !== null && holdingId === holding.id;
     const here = all.filter(({ footprint }) => overlap(footprint, bed.footprint));
     const rules = rotationSettings(settings);
     const earlier = (before: number) => all.filter(({ firstSeason }) => firstSeason < before);
@@ -228,6 +229,7 @@ export const readBed = query({
             shareCm2: sharedCm2(footprint, bed.footprint),
             areaCm2: areaCm2(footprint),
             correctable: planting.bedId === bed.id,
+            mayBePicked: isOwn && isTheirs(planting, holding, settings, today),
           };
         })
         .sort((a, b) => b.firstSeason - a.firstSeason),

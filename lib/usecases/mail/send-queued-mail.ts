@@ -8,6 +8,7 @@ import { sendMail } from '@/lib/platform/mail';
 export async function sendQueuedMail({ id }: { id: string }): Promise<void> {
   const mail = await mailToSend(db(), id);
   if (!mail) return;
-  await sendMail({ to: mail.toAddress, subject: mail.subject, text: mail.body });
+  const { toAddress: to, subject, body: text, endsUrl } = mail;
+  await sendMail({ id, to, subject, text, endsUrl });
   await markSent(db(), id, now());
 }

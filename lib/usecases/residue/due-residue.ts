@@ -4,6 +4,7 @@ import { residueTestsOf } from '@/lib/data/residue-test';
 import { addDays, type CalendarDate } from '@/lib/domain/calendar/calendar-date';
 import { mayTake } from '@/lib/domain/delivery/steps';
 import { canRunSociety } from '@/lib/domain/policy/standing';
+import type { Dated } from '@/lib/domain/reminders/dated';
 import type { ReadContext } from '../operation';
 import { type ShownTest, shownTest } from './shown-test';
 
@@ -36,14 +37,21 @@ export async function dueOfResidues(
   deliveries: readonly DeliveryRecord[],
 ): Promise<ResidueDue[]> {
   const coming = new Map(deliveries.filter(({ state }) => state !== 'called_off').map((one) => [one.id, one]));
-  const tests = (await residueTestsOf(db, scope, 'own-and-deliveries'))
-    .filter(({ deliveryId }) => deliveryId === null || coming.has(deliveryId))
-    .map((test) => shownTest(scope, test, today));
+  const tests = await testsOf({ db, scope, today }, coming);
   const decisions = canRunSociety(scope) ? [...coming.values()].flatMap((one) => decisionOf(one, tests)) : [];
   return [
     ...decisions,
     ...tests.filter(({ keeps, isEnded }) => keeps && !isEnded).flatMap((test) => potsOf(test, today)),
   ];
+}
+
+async function testsOf(
+  { db, scope, today }: Pick<ReadContext, 'db' | 'scope' | 'today'>,
+  coming: ReadonlyMap<string, DeliveryRecord>,
+): Promise<ShownTest[]> {
+  return (await residueTestsOf(db, scope, 'own-and-deliveries'))
+    .filter(({ deliveryId }) => deliveryId === null || coming.has(deliveryId))
+    .map((test) => shownTest(scope, test, today));
 }
 
 function decisionOf({ id, name, state, held }: DeliveryRecord, tests: readonly ShownTest[]): ResidueDue[] {
@@ -58,4 +66,15 @@ function potsOf({ id, deliveryId, name, state }: ShownTest, today: CalendarDate)
   if (next !== 'sow' && next !== 'read') return [];
   if (dueOn !== null && dueOn > addDays(today, aheadDays)) return [];
   return [{ code: 'pots', testId: id, deliveryId, name, next, dueOn, lateDays }];
+}
+
+/** The days on which pots are to be sown or read. */
+export async function datesOfResidues(context: ReadContext, deliveries: readonly DeliveryRecord[]): Promise<Dated[]> {
+  const coming = new Map(deliveries.filter(({ state }) => state !== 'called_off').map((one) => [one.id, one]));
+  const tests = (await testsOf(context, coming)).filter(({ keeps, isEnded }) => keeps && !isEnded);
+  return tests.flatMap(({ id, deliveryId, name, state: { next, dueOn } }): Dated[] =>
+    dueOn && (next === 'sow' || next === 'read')
+      ? [{ key: `pots ${id}`, code: 'pots', from: dueOn, to: dueOn, facts: { testId: id, deliveryId, name, next } }]
+      : [],
+  );
 }

@@ -1,6 +1,7 @@
 import 'server-only';
 import { sheetsOfHoldings } from '@/lib/data/ground-sheet';
 import { addDays, daysBetween } from '@/lib/domain/calendar/calendar-date';
+import type { Dated } from '@/lib/domain/reminders/dated';
 import { seasonServed } from '../ground/holding-need';
 import type { ReadContext } from '../operation';
 import { lineOf, type SheetLine } from './sheet-line';
@@ -39,4 +40,20 @@ export async function dueOfSheets(
     }))
     .filter(({ sheet }) => sheet.done < sheet.total)
     .sort((a, b) => Number(b.sheet.done > 0) - Number(a.sheet.done > 0) || a.daysLeft - b.daysLeft);
+}
+
+/** The digging days of sheets with trenches left. */
+export async function datesOfSheets(
+  { db, scope, today }: Pick<ReadContext, 'db' | 'scope' | 'today'>,
+  holdings: readonly { readonly id: string }[],
+): Promise<Dated[]> {
+  const ids = holdings.map(({ id }) => id);
+  const sheets = await sheetsOfHoldings(db, scope, ids, seasonServed(today));
+  return sheets
+    .map(({ bedName, plotNumber, ...sheet }) => ({ line: lineOf(sheet), order: sheet.order, bedName, plotNumber }))
+    .filter(({ line }) => line.done < line.total)
+    .map(({ line, order, bedName, plotNumber }) => ({
+      ...{ key: `dig ${line.id}`, code: 'dig', from: order.from, to: order.until },
+      facts: { sheetId: line.id, bedName, plotNumber, group: line.group, left: line.total - line.done },
+    }));
 }

@@ -1,7 +1,7 @@
 import 'server-only';
 import { z } from 'zod';
 import { deliveryComingTo } from '@/lib/data/delivery';
-import { dropPointById } from '@/lib/data/drop-point';
+import { dropPointById, dropPointsAnywhere } from '@/lib/data/drop-point';
 import { pathById } from '@/lib/data/site-path';
 import { canRunSociety } from '@/lib/domain/policy/standing';
 import { query } from '../operation';
@@ -23,6 +23,14 @@ export const readPaths = query({
     const { plan, paths, dropPoints } = await drawnSite(context, site.id, nobody);
     return { site, sites: sites.map(({ id, name }) => ({ id, name })), units, plan, paths, dropPoints };
   },
+});
+
+/** Every drop point of the society that a load can be sent to. */
+export const listDropPoints = query({
+  name: 'list-drop-points',
+  allow: canRunSociety,
+  input: z.object({}),
+  read: ({ db, scope }) => dropPointsAnywhere(db, scope),
 });
 
 /** One path on the plan of its site. */

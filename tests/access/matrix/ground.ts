@@ -12,7 +12,7 @@ import { readFeeding } from '@/lib/usecases/ground/read-feeding';
 import { readBed, readGrid, readGround } from '@/lib/usecases/ground/read-ground';
 import { readPlot } from '@/lib/usecases/ground/read-plot';
 import { readSiteNeed } from '@/lib/usecases/ground/read-site-need';
-import { readWeek } from '@/lib/usecases/ground/read-week';
+import { readWeek } from '@/lib/usecases/week/read-week';
 import { importPlots, lookAtPlots } from '@/lib/usecases/plots/import-plots';
 import { halvePlot, joinPlots } from '@/lib/usecases/plots/halve-and-join';
 import { addPlot, addSite, drawPlot } from '@/lib/usecases/plots/keep-plots';

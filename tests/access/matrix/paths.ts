@@ -2,7 +2,7 @@ import { tipAt } from '@/lib/usecases/deliveries/tip-at';
 import { addDropPoint, changeDropPoint, retireDropPoint } from '@/lib/usecases/site/keep-drop-points';
 import { addPath, changePath, retirePath } from '@/lib/usecases/site/keep-paths';
 import { readHeapPlacing } from '@/lib/usecases/site/read-heap-placing';
-import { readDropPoint, readPath, readPaths } from '@/lib/usecases/site/read-paths';
+import { listDropPoints, readDropPoint, readPath, readPaths } from '@/lib/usecases/site/read-paths';
 import { once } from '../../fixtures/society';
 import { everybody, type Row, secretary } from '../row';
 
@@ -13,6 +13,7 @@ export const paths: readonly Row[] = [
   { operation: readHeapPlacing, input: ({ siteId, openId }) => ({ siteId, loads: openId }), allow: everybody },
   { operation: readPaths, input: ({ siteId }) => ({ siteId }), allow: secretary },
   { operation: readPath, input: ({ pathId }) => ({ pathId }), allow: secretary },
+  { operation: listDropPoints, input: () => ({}), allow: secretary },
   { operation: readDropPoint, input: ({ dropPointId }) => ({ dropPointId }), allow: secretary },
   { operation: addPath, input: ({ siteId }) => once({ siteId, ...line }), allow: secretary },
   { operation: changePath, input: ({ pathId }) => once({ pathId, ...line }), allow: secretary },

@@ -1,11 +1,13 @@
 import type { Row } from '../row';
 import { deliveries } from './deliveries';
 import { ground } from './ground';
+import { harvest } from './harvest';
 import { measures } from './measures';
 import { members } from './members';
 import { money } from './money';
 import { paths } from './paths';
 import { recipes } from './recipes';
+import { reminders } from './reminders';
 import { residue } from './residue';
 import { ordering } from './ordering';
 import { season } from './season';
@@ -17,6 +19,7 @@ import { waiting } from './waiting';
 export const rows: readonly Row[] = [
   ...members,
   ...ground,
+  ...harvest,
   ...recipes,
   ...sheets,
   ...deliveries,
@@ -28,4 +31,5 @@ export const rows: readonly Row[] = [
   ...ordering,
   ...season,
   ...seed,
+  ...reminders,
 ];

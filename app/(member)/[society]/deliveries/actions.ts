@@ -18,7 +18,7 @@ export async function bookAction(
     slug,
     form,
     fixed: { deliveryId, holdingId },
-    done: ({ asked }) => ({ message: `Booked: ${asked} loads. You can change it until booking closes.` }),
+    done: ({ asked }) => ({ message: `Booked: ${asked}. You can change it until booking closes.` }),
   });
 }
 

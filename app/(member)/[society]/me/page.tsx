@@ -22,6 +22,9 @@ export default async function MePage({ params }: { params: Promise<{ society: st
         <Link className="button" href={`/${society}/money`}>
           Your account
         </Link>
+        <Link className="button" href={`/${society}/me/reminders`}>
+          Reminders
+        </Link>
       </PageHead>
       <Sheet title="Name and contact">
         <Form action={changeDetailsAction.bind(null, society)} writeId={randomUUID()} submit="Save">

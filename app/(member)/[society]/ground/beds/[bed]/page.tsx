@@ -168,6 +168,11 @@ export default async function BedPage({ params, searchParams }: Props) {
                   {waitOf(one.id) ? (
                     <div className="small">no harvest before {dayWords(waitOf(one.id) ?? '')}</div>
                   ) : null}
+                  {one.mayBePicked ? (
+                    <div>
+                      <Link href={`/${society}/ground/harvests/new?planting=${one.id}`}>Log a harvest</Link>
+                    </div>
+                  ) : null}
                 </div>,
                 percent(one.shareCm2, whole),
                 <div key="verdict">

@@ -10,11 +10,11 @@ type Given = Partial<Omit<DeliveryRecord, 'closesAt'>> & { closesAt: string };
 type Named = readonly { readonly id: string; readonly name: string }[];
 type Props = { given: Given; members: Named; dropPoints: Named; suppliers: Named };
 
-// A load is a bale or a barrow: these two are asked only of bales, and are passed over otherwise.
+// A load is a bale or a barrow: these two are shown (app/globals.css) and read only where it is a bale.
 function BaleFields({ given: { baleMassG } }: { given: Given }) {
   const kind = bales.find(({ massG }) => massG === baleMassG);
   return (
-    <div className="row">
+    <div className="row only-bales">
       <SelectField
         name="bale"
         label="By the bale, its kind"
@@ -67,15 +67,17 @@ export function FactsFields({ given, members, dropPoints, suppliers }: Props) {
           className="short-field"
         />
       </div>
-      <TextField
-        name="densityGPerL"
-        label="Density"
-        value={String(given.densityGPerL ?? 400)}
-        inputMode="numeric"
-        suffix="g/L"
-        hint={`Published, in grams a litre: ${densityRanges}. Weigh a bucket of it where you can.`}
-        className="short-field"
-      />
+      <div className="not-bales">
+        <TextField
+          name="densityGPerL"
+          label="Density"
+          value={String(given.densityGPerL ?? 400)}
+          inputMode="numeric"
+          suffix="g/L"
+          hint={`Published, in grams a litre: ${densityRanges}. Weigh a bucket of it where you can.`}
+          className="short-field"
+        />
+      </div>
       <BaleFields given={given} />
       <div className="row">
         <TextField name="arrivesOn" type="date" label="Comes on" value={given.arrivesOn ?? ''} />

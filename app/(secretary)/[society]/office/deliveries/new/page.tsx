@@ -7,7 +7,7 @@ import { thanksWords, unitsWords } from '@/app/_ui/supplier-words';
 import { listMembers } from '@/lib/usecases/members/list-members';
 import { readGateList } from '@/lib/usecases/deliveries/read-deliveries';
 import { readSettings } from '@/lib/usecases/settings/settings';
-import { readPaths } from '@/lib/usecases/site/read-paths';
+import { listDropPoints } from '@/lib/usecases/site/read-paths';
 import { listSuppliers, readSupplierOffer } from '@/lib/usecases/suppliers/read-suppliers';
 import { FactsFields } from '../_parts/facts-fields';
 import { wallTime } from '@/app/_ui/wall-time';
@@ -21,10 +21,10 @@ type Props = { params: Promise<{ society: string }>; searchParams: Promise<Searc
 export default async function NewDeliveryPage({ params, searchParams }: Props) {
   const { society } = await params;
   const { load, units, with: withId } = await searchParams;
-  const [members, { values }, { dropPoints }, suppliers, offer, first] = await Promise.all([
+  const [members, { values }, dropPoints, suppliers, offer, first] = await Promise.all([
     ask(listMembers, society),
     ask(readSettings, society),
-    ask(readPaths, society),
+    ask(listDropPoints, society),
     ask(listSuppliers, society),
     load ? ask(readSupplierOffer, society, { supplierLoadId: load, units }) : null,
     withId ? ask(readGateList, society, { deliveryId: withId }) : null,

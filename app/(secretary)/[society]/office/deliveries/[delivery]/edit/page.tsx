@@ -4,7 +4,7 @@ import { ask } from '@/app/_server/caller';
 import { Form } from '@/app/_ui/form';
 import { PageHead, Sheet } from '@/app/_ui/sheet';
 import { readGateList } from '@/lib/usecases/deliveries/read-deliveries';
-import { readPaths } from '@/lib/usecases/site/read-paths';
+import { listDropPoints } from '@/lib/usecases/site/read-paths';
 import { listSuppliers } from '@/lib/usecases/suppliers/read-suppliers';
 import { FactsFields } from '../../_parts/facts-fields';
 import { changeAction } from '../../actions';
@@ -14,9 +14,9 @@ export const metadata: Metadata = { title: 'Change a delivery' };
 
 export default async function EditPage({ params }: { params: Promise<{ society: string; delivery: string }> }) {
   const { society, delivery: deliveryId } = await params;
-  const [{ delivery, members, timeZone }, { dropPoints }, suppliers] = await Promise.all([
+  const [{ delivery, members, timeZone }, dropPoints, suppliers] = await Promise.all([
     ask(readGateList, society, { deliveryId }),
-    ask(readPaths, society),
+    ask(listDropPoints, society),
     ask(listSuppliers, society),
   ]);
   return (

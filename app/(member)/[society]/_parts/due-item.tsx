@@ -1,0 +1,33 @@
+import type { DueItem } from '@/app/_ui/due-list';
+import type { Due } from '@/lib/usecases/week/due';
+import { deliveryItem } from './delivery-due';
+import { groundItem } from './ground-due';
+import { owesItem } from './owes-due';
+import { residueItem } from './residue-due';
+import { seedItem } from './seed-due';
+import { sheetItem } from './sheet-due';
+import type { Week } from './week';
+
+/** One thing that wants doing, in words: for the page, and for the weekly letter. */
+export function dueItem(due: Due, week: Week): DueItem {
+  const { society, today, timeZone } = week;
+  switch (due.code) {
+    case 'book':
+    case 'collect':
+    case 'run':
+      return deliveryItem(due, week);
+    case 'draw-beds':
+    case 'record':
+      return groundItem(due, society);
+    case 'owes':
+      return owesItem(due, society);
+    case 'list-seed':
+    case 'fetch-seed':
+    case 'run-seed':
+      return seedItem(due, society, timeZone);
+    case 'dig':
+      return sheetItem(due, society);
+    default:
+      return residueItem(due, society, today, timeZone);
+  }
+}

@@ -1,0 +1,12 @@
+import type { Dated } from '@/lib/domain/reminders/dated';
+import { deliveriesDated } from './dated-deliveries';
+import { groundDated } from './dated-ground';
+import { seedDated } from './dated-seed';
+import type { DatedTable, DatedWords } from './dated-shape';
+
+const tables: DatedTable = { ...deliveriesDated, ...groundDated, ...seedDated };
+
+/** Something with a day in words; what nobody has words for any more is still shown by its code. */
+export function datedWords({ code, facts }: Dated): DatedWords {
+  return tables[code]?.(facts) ?? { title: code, note: '', path: '' };
+}

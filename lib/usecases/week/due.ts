@@ -1,0 +1,43 @@
+import 'server-only';
+import { deliveriesOf } from '@/lib/data/delivery';
+import { type HoldingOnDay, holdingsOfMember } from '@/lib/data/holding';
+import type { Dated } from '@/lib/domain/reminders/dated';
+import { type OwesDue, dueOfMoney } from '../money/due-money';
+import type { ReadContext } from '../operation';
+import { datesOfResidues, dueOfResidues, type ResidueDue } from '../residue/due-residue';
+import { datesOfSeed, dueOfSeed, type SeedDue } from '../seed/due-seed';
+import { datesOfSheets, dueOfSheets, type SheetDue } from '../sheets/due-sheets';
+import { datesOfDeliveries, type DeliveryDue, dueOfDeliveries } from './due-deliveries';
+import { dueOfGround, type GroundDue } from './due-ground';
+
+/** One thing that wants doing. All of it is derived: done where it is done. */
+export type Due = DeliveryDue | GroundDue | OwesDue | ResidueDue | SeedDue | SheetDue;
+
+/** The holdings with ground that the viewer holds or shares today. */
+export async function ownHoldings({ db, scope, today }: ReadContext): Promise<HoldingOnDay[]> {
+  return (await holdingsOfMember(db, scope, scope.memberId, today)).filter(({ plots }) => plots.length);
+}
+
+/** What wants doing, most pressing first. The page, the calendar and the weekly letter derive from this and the next. */
+export async function dueOfMember(context: ReadContext, holdings: readonly HoldingOnDay[]): Promise<Due[]> {
+  const coming = await deliveriesOf(context.db, context.scope, context.now);
+  return [
+    ...(await dueOfResidues(context, coming)),
+    ...(await dueOfDeliveries(context, holdings, coming)),
+    ...(await dueOfMoney(context)),
+    ...(await dueOfSheets(context, holdings)),
+    ...(await dueOfSeed(context, holdings)),
+    ...(await dueOfGround(context, holdings)),
+  ];
+}
+
+/** What has a day, in the coming year. */
+export async function datesOfMember(context: ReadContext, holdings: readonly HoldingOnDay[]): Promise<Dated[]> {
+  const coming = await deliveriesOf(context.db, context.scope, context.now);
+  return [
+    ...(await datesOfDeliveries(context, holdings, coming)),
+    ...(await datesOfResidues(context, coming)),
+    ...(await datesOfSheets(context, holdings)),
+    ...(await datesOfSeed(context, holdings)),
+  ];
+}
