@@ -100,6 +100,7 @@ test('lists are pooled, ordered, ticked off, handed out and charged', async ({ p
 
   await page.goto(`/withy-reach/seed/orders/${orderId}`);
   await page.getByRole('button', { name: 'Put it into my tin' }).click();
+  await expect(page.getByText('in your tin')).toBeVisible();
   await page.goto('/withy-reach/seed/tin');
   await expect(page.locator('li', { hasText: `“${variety}”` })).toContainText('from the society’s order');
   await looksRight(page);
@@ -131,15 +132,25 @@ test('a member sees what the plan needs, keeps a tin, and takes the list over', 
   await put.getByLabel('Year on the packet').fill('');
   await put.getByRole('button', { name: 'Put it in' }).click();
   await expect(page.getByText(/^In the tin: \d+ seeds/).first()).toBeVisible();
-  const packet = page.locator('li', { hasText: `“${variety}”` });
+  const packet = page.locator('li', { hasText: `“${variety}”` }).first();
   await expect(packet).toContainText('year unknown');
   await packet.getByText('Use some, or all').click();
   await packet.getByRole('button', { name: 'It is used up' }).click();
-  await expect(page.getByText('Used up').first()).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Used up' })).toBeVisible();
   await looksRight(page);
 
   await page.goto('/withy-reach/seed/orders');
   await looksRight(page);
   await page.getByRole('link', { name: /^Seed for \d{4}$/ }).click();
+  const press = page.getByRole('button', { name: /^Take over my list: \d+ things?$/ });
+  const things = (await press.textContent())?.split(': ')[1] ?? '';
   await looksRight(page);
+  await press.click();
+  await expect(page.getByRole('heading', { name: `You want ${things}` })).toBeVisible();
+  await looksRight(page);
+  // Withdrawn again, so that the other screen finds it open.
+  for (const field of await page.getByRole('group', { name: 'What is wanted' }).getByRole('textbox').all())
+    await field.fill('');
+  await page.getByRole('button', { name: 'Put it down' }).click();
+  await expect(page.getByRole('heading', { name: 'Nothing is put down yet' })).toBeVisible();
 });
