@@ -27,6 +27,7 @@ import { loadMoney } from './demo/money';
 import { drawPaths } from './demo/paths';
 import { households, unmeasured } from './demo/people';
 import { loadSeed } from './demo/seed';
+import { loadStore } from './demo/store';
 import { loadSuppliers } from './demo/suppliers';
 
 const password = 'three odd words';
@@ -94,6 +95,7 @@ async function loadDemo(now: Date): Promise<void> {
   };
   await digHalfABed(scope, memberOf.get('Ruben Calloway') ?? '', today);
   await orderSeed(scope, [...holdings.values()], shared, today);
+  await loadStore(await callerOf(scope.slug, memberOf.get('Ines Calloway') ?? ''), today);
   await findTroubles(scope, year, [await bedOn('A4', 1), await bedOn('C8', 2)]);
   for (const [name, numbers] of harvesting)
     await loadHarvests(

@@ -16,6 +16,7 @@ import type { Words } from './words/shape';
 import { sheetsWords } from './words/sheets';
 import { suppliersWords } from './words/suppliers';
 import { standingWords } from './words/standing';
+import { storeWords } from './words/store';
 
 const words: Words<RefusalCode> = {
   'write-id-used': () => 'This form was already sent for something else. Open the page afresh and try again.',
@@ -35,6 +36,7 @@ const words: Words<RefusalCode> = {
   ...heapWords,
   ...seedWords,
   ...remindersWords,
+  ...storeWords,
 };
 
 /** A refusal in plain words: what was not done, and what would be accepted. */

@@ -7,7 +7,16 @@ import { useFormStatus } from 'react-dom';
 const restMs = 700;
 
 /** The one button of a page that is worked with a gloved thumb. Sent once; and a double tap ticks no second trench. */
-export function ThumbButton({ does, children }: { does: string; children: ReactNode }) {
+export function ThumbButton({
+  does,
+  justDone = false,
+  children,
+}: {
+  does: string;
+  /** The page came of such a press, so that this button may lie under the second tap of it. */
+  justDone?: boolean;
+  children: ReactNode;
+}) {
   const { pending } = useFormStatus();
   const [last, setLast] = useState(does);
   const [rests, setRests] = useState(false);
@@ -15,6 +24,11 @@ export function ThumbButton({ does, children }: { does: string; children: ReactN
     setLast(does);
     setRests(true);
   }
+  useEffect(() => {
+    if (!justDone) return undefined;
+    const timer = setTimeout(() => setRests(true), 0);
+    return () => clearTimeout(timer);
+  }, [justDone]);
   useEffect(() => {
     if (!rests) return undefined;
     const timer = setTimeout(() => setRests(false), restMs);

@@ -14,6 +14,7 @@ import type { SeedRefusal } from './refusals/seed';
 import type { SheetsRefusal } from './refusals/sheets';
 import type { SuppliersRefusal } from './refusals/suppliers';
 import type { StandingRefusal } from './refusals/standing';
+import type { StoreRefusal } from './refusals/store';
 
 /** Why a foreseeable thing was not done. The words are chosen in app/_server/words. */
 export type RefusalCode =
@@ -33,7 +34,8 @@ export type RefusalCode =
   | MoneyRefusal
   | SuppliersRefusal
   | SeedRefusal
-  | RemindersRefusal;
+  | RemindersRefusal
+  | StoreRefusal;
 
 export type Refusal =
   | {

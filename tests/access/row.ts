@@ -32,6 +32,7 @@ export type Row = {
   /** The id only narrows a list: another society's narrows it to nothing. Elsewhere it is not found. */
   readonly idIsFilter?: true;
   /** What a household lifts, keeps and eats is its own: the secretary keeps none of it for them. */
+  /** A holding's own: nobody else's, the secretary's no more than anybody's. */
   readonly isOwn?: true;
 };
 
@@ -85,6 +86,10 @@ export type Ids = Readonly<
     | 'orderedSeedId'
     | 'arrivedSeedId'
     | 'settledSeedId'
+    | 'placeId'
+    | 'sparePlaceId'
+    | 'lotId'
+    | 'goingOverId'
     | 'bedName',
     string
   >

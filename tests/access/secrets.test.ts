@@ -10,6 +10,7 @@ import { done, makeMember, once, refusedWith } from '../fixtures/society';
 import { answerTo, idsIn, writtenIn } from './answers';
 import { thisYear } from './fill/ground';
 import { holderLiftedG } from './fill/harvest';
+import { storedPieces } from './fill/store';
 import { rows } from './matrix/rows';
 import { committee, everybody, idsNamed, moneyKeepers, people, type Person, type Row, secretary } from './row';
 import { fillSociety, type FilledSociety, holderWeighsKg } from './society';
@@ -72,6 +73,13 @@ const seen: Readonly<Record<string, readonly Person[]>> = {
   'listed variety': everybody,
   // Manure of one’s own is one’s own affair.
   'own manure': ['holder'],
+  // So is what a household keeps and eats.
+  'holder shed': ['holder'],
+  'holder bulbs': ['holder'],
+  'holder grown': ['holder'],
+  'holder lot remarks': ['holder'],
+  'neighbour shed': ['neighbour'],
+  'neighbour bulbs': ['neighbour'],
 };
 
 let society: FilledSociety;
@@ -133,6 +141,16 @@ describe('in the answers to every question', () => {
     expect(book).not.toMatch(weight);
   });
 
+  it('how much somebody has in store, and uses, is theirs alone, and stands in no book', async () => {
+    const holders = people.filter((who) => answers[who].includes(String(storedPieces)));
+    expect(holders).toEqual(['holder', 'neighbour']);
+    expect(people.filter((who) => answers[who].includes('"tenthsperweek":50'))).toEqual(['holder', 'neighbour']);
+    const book = await writtenIn(society.id, ['AuditRow']);
+    expect(book).toContain('store lot');
+    expect(book).not.toContain(String(storedPieces));
+    expect(book).not.toContain('onion');
+  });
+
   it('the society’s archive holds nothing that is its holders’ own, and nothing sealed', async () => {
     const everything = (await answerTo(readSocietyArchive, society.callers.secretary, {})).text;
     for (const what of ['holder-mail', 'holder phone', 'crop', 'reason', 'open supplier', 'tested load'])
@@ -144,6 +162,9 @@ describe('in the answers to every question', () => {
       'former notes',
       'trouble notes',
       'own manure',
+      'holder shed',
+      'holder bulbs',
+      'neighbour shed',
       'open gate',
       'hash',
     ];
@@ -172,6 +193,9 @@ describe('in the answers to every question', () => {
       'holder variety',
       'trouble notes',
       'own manure',
+      'holder shed',
+      'holder bulbs',
+      'holder lot remarks',
       'holder-sign-in',
       'holder phone',
     ])
@@ -180,6 +204,8 @@ describe('in the answers to every question', () => {
     const others = [
       'neighbour notes',
       'neighbour harvest notes',
+      'neighbour shed',
+      'neighbour bulbs',
       'neighbour-mail',
       'former notes',
       'secretary phone',
@@ -251,6 +277,9 @@ describe('whoever takes the ground over', () => {
       'former holder',
       'payment words',
       'charge words',
+      'holder shed',
+      'holder bulbs',
+      'holder lot remarks',
     ];
     expect(lasts.filter((what) => text.includes(marked(what)))).toEqual([]);
     expect(text).not.toMatch(new RegExp(`\\b${holderLiftedG}\\b`));
@@ -263,6 +292,7 @@ describe('what is kept beside the records', () => {
     expect(kept).toContain(marked('reason'));
     const never = [
       /own manure/,
+      /(shed|bulbs|grown|remarks|cellar)/,
       /mail/,
       /phone/,
       /postal/,

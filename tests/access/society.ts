@@ -14,6 +14,7 @@ import { makePaths } from './fill/paths';
 import { makeReminders } from './fill/reminders';
 import { makeTests } from './fill/residue';
 import { makeSeed } from './fill/seed';
+import { makeStore } from './fill/store';
 import { makeSupplier } from './fill/suppliers';
 import { makeWaiting } from './fill/waiting';
 import type { Ids, Person } from './row';
@@ -48,6 +49,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
   const paths = await makePaths(word, members, society.siteId);
   const suppliers = await makeSupplier(word, members, deliveries);
   const tests = await makeTests(word, members, deliveries.openId);
+  const store = await makeStore(word, members, { ...ground.ids, otherHoldingId: ground.otherHoldingId });
   const money = await makeMoney(word, members, ground.ids.holdingId, deliveries.settledId);
   await makeReminders(members);
   const { secretary, chair, treasurer, gateHelper, holder, neighbour } = members;
@@ -76,6 +78,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
       ...waiting,
       ...suppliers,
       ...seed,
+      ...store,
       siteId: society.siteId,
       holderId: holder.id,
       spareMemberId: members.spare.id,

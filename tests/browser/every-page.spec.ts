@@ -27,6 +27,12 @@ const member = [
   '/seed/orders',
   '/me',
   '/me/reminders',
+  '/store',
+  '/store/places',
+  '/store/round',
+  '/store/lots/new',
+  '/store/lasts',
+  '/store/kinds/onion',
 ];
 const office = [
   '',

@@ -63,6 +63,14 @@ export default function HelpPage() {
             how long by each published rule.
           </p>
         </Sheet>
+        <Sheet title="The store">
+          <p>
+            Put in what you lift as lots: one kind, one variety, one state. Each is gone over in its time, and the round
+            takes one press a lot where all is sound. The store page says what to use first, and why. How long it lasts
+            is told as two days between which it runs out in eight cases of ten, by the published life of its kind and
+            by your own rounds; where that can’t be told, it says so. Nobody but the holders of the plot sees a store.
+          </p>
+        </Sheet>
         <Sheet title="Where the heap walks least">
           <p>
             Every load is wheeled from the heap to a plot along the paths, as the secretary drew them. The site’s page

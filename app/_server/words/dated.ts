@@ -3,8 +3,9 @@ import { deliveriesDated } from './dated-deliveries';
 import { groundDated } from './dated-ground';
 import { seedDated } from './dated-seed';
 import type { DatedTable, DatedWords } from './dated-shape';
+import { storeDated } from './dated-store';
 
-const tables: DatedTable = { ...deliveriesDated, ...groundDated, ...seedDated };
+const tables: DatedTable = { ...deliveriesDated, ...groundDated, ...seedDated, ...storeDated };
 
 /** Something with a day in words; what nobody has words for any more is still shown by its code. */
 export function datedWords({ code, facts }: Dated): DatedWords {

@@ -12,6 +12,8 @@ const works: readonly CautionedWork[] = [
   'meal',
   'lime',
   'straw',
+  'stored-food',
+  'stored-potatoes',
 ];
 
 test('each caution once, with words, a source and work that it belongs to', () => {

@@ -10,7 +10,9 @@ export type CautionedWork =
   | 'compost'
   | 'meal'
   | 'lime'
-  | 'straw';
+  | 'straw'
+  | 'stored-food'
+  | 'stored-potatoes';
 
 export type Caution = {
   readonly key: string;
@@ -22,7 +24,8 @@ export type Caution = {
 
 const byHand: readonly CautionedWork[] = ['digging', 'lifting', 'barrowing'];
 const dirty: readonly CautionedWork[] = ['digging', 'manure', 'compost', 'meal'];
-const everything: readonly CautionedWork[] = [...byHand, 'heavy-soil', ...dirty, 'lime', 'straw'];
+const stored: readonly CautionedWork[] = ['stored-food', 'stored-potatoes'];
+const everything: readonly CautionedWork[] = [...byHand, 'heavy-soil', ...dirty, 'lime', 'straw', ...stored];
 
 // The most pressing first: this is the order in which they are shown.
 // biome-ignore format: one caution in few lines
@@ -59,6 +62,10 @@ export const cautions: readonly Caution[] = [
     words: 'Lime and ash burn wet skin and eyes. Wear gloves and glasses, and rinse at once with plenty of water.' },
   { key: 'dust', when: ['meal', 'lime'], source: 'common-practice',
     words: 'Strew meal, ash and lime on a still day with your back to the wind, low down, and keep the dust out of eyes and mouth.' },
+  { key: 'green', when: ['stored-potatoes'], source: 'common-practice',
+    words: 'Green, sprouting or bitter potatoes can poison. Keep potatoes in the dark, cut green and eyes away deep, and throw out whatever is green throughout or tastes bitter.' },
+  { key: 'mouldy', when: stored, source: 'common-practice',
+    words: 'What is mouldy, rotten or slimy is not for eating: throw it out whole, since mould reaches further than it shows. Then wash your hands, and what it touched.' },
   { key: 'others-know', when: everything, source: 'common-practice',
     words: 'The label on the bag, the rules of your site and the advice of a doctor go before anything here.' },
 ];

@@ -42,5 +42,6 @@ export const storeAnswers = {
   enoughFromPercent: { value: 80, unit: '%', source: 'common-practice' },
   tooLittleToPercent: { value: 20, unit: '%', source: 'common-practice' },
   nearEndDays: { value: 28, unit: 'days', source: 'common-practice' },
+  useNowDays: { value: 7, unit: 'days', source: 'common-practice' },
   yieldSpread: { value: 0.3, source: 'common-practice' },
 } as const satisfies Record<string, { readonly value: number; readonly unit?: string; readonly source: SourceKey }>;

@@ -75,3 +75,14 @@ describe('what is used first', () => {
   it('refuses an unknown kind', () =>
     expect(() => codes(storeLot({ keepingKey: 'nobody-knows' }))).toThrow(RangeError));
 });
+
+it('tells of a lot that has long outlived its kind in numbers', () => {
+  const old = goneOver(
+    storeLot({ keepingKey: 'onion-mild', putInOn: calendarDate('2020-09-01') }),
+    ['2024-09-01', 0, 20],
+    ['2024-10-01', 0, 30],
+  );
+  const [first] = firstToUse([old], calendarDate('2024-11-01'));
+  for (const reason of first?.reasons ?? [])
+    if (reason.code === 'losing-fast') expect(reason.usualPieces).toBeGreaterThan(0);
+});

@@ -6,7 +6,7 @@ import { lifeDaysAt } from './life-posterior';
 import { lifePrior } from './life-prior';
 import type { StoreLot } from './lot';
 import { lossesSeen } from './losses-seen';
-import { soundShare } from './sound-share';
+import { lifeHazard, livesGathered } from './sound-share';
 import { type UseBy, mustUseBy } from './must-use-by';
 
 /** Why a lot is used before others: a code and its numbers. */
@@ -67,7 +67,8 @@ function losingFast(lot: StoreLot): UseFirstReason[] {
   const life = Math.exp(kind.logMean);
   const usualPieces = seen.reduce((sum, { fromAgeDays, toAgeDays, ...pieces }) => {
     const there = pieces.badPieces + pieces.soundPieces + pieces.usedPieces / 2;
-    return sum + there * (1 - soundShare(toAgeDays, life) / soundShare(fromAgeDays, life));
+    // By the hazard between them: of shares that are next to nothing the quotient would be no number.
+    return sum + there * -Math.expm1(lifeHazard * (livesGathered(fromAgeDays, life) - livesGathered(toAgeDays, life)));
   }, 0);
   return [{ code: 'losing-fast', badPieces, usualPieces }];
 }

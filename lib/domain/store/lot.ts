@@ -2,7 +2,12 @@ import type { CalendarDate } from '../calendar/calendar-date';
 import type { LotCondition } from '../catalogue/store-model';
 
 /** Why something was taken out: for words, and for what the next lot is kept from. */
-export type BadWhy = 'mould' | 'rot' | 'sprouted' | 'shrivelled' | 'frosted' | 'gnawed' | 'other';
+export const badWhys = ['mould', 'rot', 'sprouted', 'shrivelled', 'frosted', 'gnawed', 'other'] as const;
+export type BadWhy = (typeof badWhys)[number];
+
+/** What a lot may be kept in. */
+export const placeKinds = ['shed', 'clamp', 'string', 'frame', 'room', 'cellar', 'other'] as const;
+export type PlaceKind = (typeof placeKinds)[number];
 
 /** One going over: what was used since the last, what was taken out bad, and what is sound and stays. */
 export type GoingOver = {

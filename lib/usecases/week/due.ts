@@ -7,11 +7,13 @@ import type { ReadContext } from '../operation';
 import { datesOfResidues, dueOfResidues, type ResidueDue } from '../residue/due-residue';
 import { datesOfSeed, dueOfSeed, type SeedDue } from '../seed/due-seed';
 import { datesOfSheets, dueOfSheets, type SheetDue } from '../sheets/due-sheets';
+import { datesOfStore } from '../store/dates-store';
+import { dueOfStore, type StoreDue } from '../store/due-store';
 import { datesOfDeliveries, type DeliveryDue, dueOfDeliveries } from './due-deliveries';
 import { dueOfGround, type GroundDue } from './due-ground';
 
 /** One thing that wants doing. All of it is derived: done where it is done. */
-export type Due = DeliveryDue | GroundDue | OwesDue | ResidueDue | SeedDue | SheetDue;
+export type Due = DeliveryDue | GroundDue | OwesDue | ResidueDue | SeedDue | SheetDue | StoreDue;
 
 /** The holdings with ground that the viewer holds or shares today. */
 export async function ownHoldings({ db, scope, today }: ReadContext): Promise<HoldingOnDay[]> {
@@ -27,6 +29,7 @@ export async function dueOfMember(context: ReadContext, holdings: readonly Holdi
     ...(await dueOfMoney(context)),
     ...(await dueOfSheets(context, holdings)),
     ...(await dueOfSeed(context, holdings)),
+    ...(await dueOfStore(context, holdings)),
     ...(await dueOfGround(context, holdings)),
   ];
 }
@@ -39,5 +42,6 @@ export async function datesOfMember(context: ReadContext, holdings: readonly Hol
     ...(await datesOfResidues(context, coming)),
     ...(await datesOfSheets(context, holdings)),
     ...(await datesOfSeed(context, holdings)),
+    ...(await datesOfStore(context, holdings)),
   ];
 }

@@ -13,6 +13,7 @@ import { ordering } from './ordering';
 import { season } from './season';
 import { seed } from './seed';
 import { sheets } from './sheets';
+import { store } from './store';
 import { waiting } from './waiting';
 
 /** Every operation there is, with who may; a missing one fails the suite. */
@@ -32,4 +33,5 @@ export const rows: readonly Row[] = [
   ...season,
   ...seed,
   ...reminders,
+  ...store,
 ];

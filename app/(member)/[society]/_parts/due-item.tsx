@@ -6,6 +6,7 @@ import { owesItem } from './owes-due';
 import { residueItem } from './residue-due';
 import { seedItem } from './seed-due';
 import { sheetItem } from './sheet-due';
+import { storeItem } from './store-due';
 import type { Week } from './week';
 
 /** One thing that wants doing, in words: for the page, and for the weekly letter. */
@@ -27,6 +28,10 @@ export function dueItem(due: Due, week: Week): DueItem {
       return seedItem(due, society, timeZone);
     case 'dig':
       return sheetItem(due, society);
+    case 'store-round':
+    case 'store-cured':
+    case 'store-use-now':
+      return storeItem(due, society);
     default:
       return residueItem(due, society, today, timeZone);
   }

@@ -11,12 +11,14 @@ import { cropGroupName, cropGroups } from '@/lib/domain/catalogue/crop-groups';
 import { formatArea, squareFootCm2 } from '@/lib/domain/quantity/area';
 import { wishRows } from '@/lib/schemas/ground/course';
 import { readCourseForm } from '@/lib/usecases/course/read-course';
+import { withWanted } from '@/lib/domain/course/with-wanted';
 import { askCourseAction, moveOneOnAction } from './actions';
+import { wantedFrom } from './_parts/wanted-from';
 import { WishCell } from './_parts/wish-cell';
 
 export const metadata: Metadata = { title: 'The coming years' };
 
-type Search = { holding?: string; from?: string; without?: string; years?: string };
+type Search = { holding?: string; from?: string; without?: string; years?: string; want?: string };
 type Props = { params: Promise<{ society: string }>; searchParams: Promise<Search> };
 
 export default async function CoursePage({ params, searchParams }: Props) {
@@ -36,7 +38,9 @@ export default async function CoursePage({ params, searchParams }: Props) {
   const years = Math.min(6, Math.max(1, Number(search.years) || before?.years || 4));
   const seasons = Array.from({ length: years }, (_, at) => firstSeason + at);
   // What was asked before, less the wish that was given up.
-  const wished = (before?.wishes.options ?? usual).filter(({ key }) => `wanted:${key}` !== search.without);
+  const asked = (before?.wishes.options ?? usual).filter(({ key }) => `wanted:${key}` !== search.without);
+  const wantedCrop = wantedFrom(search.want, crops);
+  const wished = wantedCrop ? withWanted(asked, wantedCrop) : asked;
   const cells = (before?.wishes.cells ?? []).filter(
     ({ bedId, season }) => `must:${bedId}:${season}` !== search.without,
   );
@@ -72,6 +76,12 @@ export default async function CoursePage({ params, searchParams }: Props) {
         <Empty>No bed is drawn yet. Draw them first; then their course can be planned.</Empty>
       ) : (
         <Sheet title="What you want" wide>
+          {wantedCrop ? (
+            <p className="notice kept" role="status">
+              {crops.find(({ key }) => key === wantedCrop.key)?.name}: {formatArea(wantedCrop.areaCm2, units)}, so that
+              the store lasts till the crop after. It is filled in below; change what you like.
+            </p>
+          ) : null}
           <Form action={askCourseAction.bind(null, society, holding.id)} writeId={randomUUID()} submit="Work it out">
             <div className="row">
               <TextField
