@@ -22,7 +22,7 @@ import { penceTyped } from './pence-typed';
 const thing = 'seed item';
 
 /** The most of anything in one pack, in whole units: seeds, sets, or grams. */
-export const mostInPack = { seeds: 100_000, sets: 100_000, milligrams: 5000 } as const;
+const mostInPack = { seeds: 100_000, sets: 100_000, milligrams: 5000 } as const;
 
 type Typed = Pick<z.output<typeof addSeedItemInput>, 'unit' | 'packs'>;
 

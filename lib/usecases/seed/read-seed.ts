@@ -17,7 +17,7 @@ const asked = z.object({
 });
 
 /** Holdings by their plots, for choosing between them. */
-export function titled({ id, plots }: HoldingOnDay) {
+function titled({ id, plots }: HoldingOnDay) {
   return { id, plots: plots.map(({ number }) => number) };
 }
 

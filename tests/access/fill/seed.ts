@@ -56,7 +56,7 @@ export async function makeSeed(
       open: async () => {
         await done(openSeedOrder.run(secretary, once({ orderId })));
         await done(wantSeed.run(holder.caller, want(ground.holdingId, '40')));
-        await done(wantSeed.run(neighbour.caller, want(ground.otherHoldingId, String(neighbourWants))));
+        await done(wantSeed.run(neighbour.caller, want(ground.otherHoldingId, '57')));
       },
       closed: () => done(closeSeedOrder.run(secretary, once({ orderId }))),
       ordered: () => done(markSeedOrdered.run(secretary, once({ orderId, extra: '0' }))),
@@ -86,6 +86,3 @@ export async function makeSeed(
   }
   return ids;
 }
-
-/** What the neighbour wants of each order, and nobody else does. */
-export const neighbourWants = 57;
