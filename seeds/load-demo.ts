@@ -28,6 +28,7 @@ import { loadHarvests } from './demo/harvest';
 import { loadMoney } from './demo/money';
 import { drawPaths } from './demo/paths';
 import { households, unmeasured } from './demo/people';
+import { loadSeed } from './demo/seed';
 import { loadStore } from './demo/store';
 import { loadSuppliers } from './demo/suppliers';
 
@@ -96,6 +97,7 @@ async function loadDemo(now: Date): Promise<void> {
     return (await db().bed.findMany({ where: { plotId }, orderBy: { name: 'asc' } }))[nth]?.id ?? '';
   };
   await digHalfABed(scope, memberOf.get('Ruben Calloway') ?? '', today);
+  await orderSeed(scope, [...holdings.values()], shared, today);
   await loadStore(await callerOf(scope.slug, memberOf.get('Ines Calloway') ?? ''), today);
   await findTroubles(scope, year, [await bedOn('A4', 1), await bedOn('C8', 2)]);
   for (const [name, numbers] of harvesting)
@@ -291,6 +293,22 @@ async function digHalfABed(scope: Scope, memberId: string, today: CalendarDate):
     };
     await done(tickTrench.run(caller, { writeId: randomUUID(), sheetId, ...upTo }));
   }
+}
+
+/** The secretary runs an order of seed; some have put their lists down, those whose sign-ins are shown have not. */
+async function orderSeed(scope: Scope, claimants: readonly Claimant[], sharedId: string, today: CalendarDate) {
+  const keeperOf = async ({ holdingId, memberId }: Claimant) => ({
+    caller: await callerOf(scope.slug, memberId),
+    holdingId,
+  });
+  const [secretary] = await Promise.all(claimants.filter(({ memberId }) => memberId === scope.memberId).map(keeperOf));
+  const others = claimants.filter(({ memberId, onPaper }) => !onPaper && memberId !== scope.memberId);
+  const couple = await db().tenancy.findFirstOrThrow({ where: { plotId: sharedId, untilOn: null } });
+  const ofCouple = others.filter(({ holdingId }) => holdingId === couple.holdingId);
+  const tins = await Promise.all(ofCouple.slice(0, 1).map(keeperOf));
+  const listed = others.filter(({ holdingId }) => holdingId !== couple.holdingId).slice(10, 16);
+  const caller = await callerOf(scope.slug, scope.memberId);
+  await loadSeed(caller, await Promise.all(listed.map(keeperOf)), secretary ? [secretary, ...tins] : tins, today);
 }
 
 /** Clubroot in a corner of the secretary's own ground, and white rot on a plot she keeps the records of. */

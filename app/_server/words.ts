@@ -13,6 +13,7 @@ import { plotsWords } from './words/plots';
 import { recipesWords } from './words/recipes';
 import { remindersWords } from './words/reminders';
 import { residueWords } from './words/residue';
+import { seedWords } from './words/seed';
 import type { Words } from './words/shape';
 import { sheetsWords } from './words/sheets';
 import { suppliersWords } from './words/suppliers';
@@ -36,6 +37,7 @@ const words: Words<RefusalCode> = {
   ...moneyWords,
   ...suppliersWords,
   ...heapWords,
+  ...seedWords,
   ...remindersWords,
   ...storeWords,
   ...boardWords,

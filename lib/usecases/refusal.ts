@@ -12,6 +12,7 @@ import type { PlotsRefusal } from './refusals/plots';
 import type { RecipesRefusal } from './refusals/recipes';
 import type { RemindersRefusal } from './refusals/reminders';
 import type { ResidueRefusal } from './refusals/residue';
+import type { SeedRefusal } from './refusals/seed';
 import type { SheetsRefusal } from './refusals/sheets';
 import type { SuppliersRefusal } from './refusals/suppliers';
 import type { StandingRefusal } from './refusals/standing';
@@ -35,6 +36,7 @@ export type RefusalCode =
   | MeasuresRefusal
   | MoneyRefusal
   | SuppliersRefusal
+  | SeedRefusal
   | RemindersRefusal
   | StoreRefusal
   | BoardRefusal;

@@ -12,7 +12,7 @@ import { thisYear } from './fill/ground';
 import { holderLiftedG } from './fill/harvest';
 import { storedPieces } from './fill/store';
 import { rows } from './matrix/rows';
-import { committee, everybody, idsNamed, people, type Person, type Row, secretary } from './row';
+import { committee, everybody, idsNamed, moneyKeepers, people, type Person, type Row, secretary } from './row';
 import { fillSociety, type FilledSociety, holderWeighsKg } from './society';
 
 /** Who sees which text of the society in the answers to all questions: exactly these, and nobody else. */
@@ -74,6 +74,14 @@ const seen: Readonly<Record<string, readonly Person[]>> = {
   'hidden because': [...committee, 'neighbour'],
   'words taken back': [...committee, 'holder'],
   'reported because': [...committee, 'neighbour'],
+  // A tin is its holders' alone; an order is there once it is opened, and where it is ordered is said to those who keep it.
+  'holder packet': ['holder'],
+  'neighbour packet': ['neighbour'],
+  'planned seed order': moneyKeepers,
+  'open seed order': everybody,
+  'open seller': moneyKeepers,
+  'seed order notes': everybody,
+  'listed variety': everybody,
   // Manure of one’s own is one’s own affair.
   'own manure': ['holder'],
   // So is what a household keeps and eats.

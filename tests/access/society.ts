@@ -14,6 +14,7 @@ import { makeMoney } from './fill/money';
 import { makePaths } from './fill/paths';
 import { makeReminders } from './fill/reminders';
 import { makeTests } from './fill/residue';
+import { makeSeed } from './fill/seed';
 import { makeStore } from './fill/store';
 import { makeSupplier } from './fill/suppliers';
 import { makeWaiting } from './fill/waiting';
@@ -40,6 +41,9 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
   await db().site.update({ where: { id: society.siteId }, data: { name: word('site') } });
   const members = await makeMembers(society, word);
   const ground = await makeGround(society, word, members);
+  const { holdingId } = ground.ids;
+  const holdings = { holdingId, otherHoldingId: ground.otherHoldingId };
+  const seed = await makeSeed(word, members, holdings, wanted);
   const deliveries = await makeDeliveries(word, members, ground, wanted);
   const waiting = await makeWaiting(word, members, ground, wanted);
   const harvests = await makeHarvests(word, members, ground);
@@ -75,6 +79,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
       ...paths,
       ...waiting,
       ...suppliers,
+      ...seed,
       ...store,
       ...board,
       siteId: society.siteId,

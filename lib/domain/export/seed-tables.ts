@@ -34,7 +34,7 @@ export const seedTables: readonly ExportTable[] = [
       ...id,
       ...societyId,
       name: 'its name',
-      state: 'open, closed, ordered, arrived, settled or called-off',
+      state: 'planned, open, closed, ordered, arrived, settled or called-off',
       closesAt: 'when lists close',
       notes: 'notes for everybody',
       extraMinor: 'postage and the like [pence]',
@@ -45,6 +45,7 @@ export const seedTables: readonly ExportTable[] = [
       arrivedAt: 'when it came',
       settledAt: 'when it was charged',
       calledOffAt: 'when it was called off',
+      entryId: 'what it was charged by: see the ledger',
     },
   },
   {

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { calendarDate } from '../calendar/calendar-date';
 import { balancesOf } from './balances';
 import { checkedEntry, type Entry, reversalOf } from './entry';
-import { chargeOf, moved, type Posting, purchaseOf } from './postings';
+import { boughtFor, chargeOf, moved, type Posting, purchaseOf } from './postings';
 import { splitPrice } from './split-price';
 import { statementOf } from './statement';
 
@@ -26,6 +26,21 @@ describe('what is posted', () => {
   test('a charge of nothing is none', () => {
     expect(chargeOf('other:seed', [])).toBeNull();
     expect(chargeOf('other:seed', [{ holdingId: 'h1', minor: 0 }])).toBeNull();
+  });
+  test('what is bought and charged on at once is owed by those it was bought for; the society bears the rest', () => {
+    const parts = [
+      { holdingId: 'h1', minor: 250 },
+      { holdingId: 'h2', minor: 0 },
+    ];
+    const read = (leftMinor: number, of = parts) => {
+      const posting = boughtFor(of, leftMinor);
+      return posting && minorsOf(entry(posting));
+    };
+    expect(read(0)).toEqual({ 'holding:h1': 250, 'other:suppliers': -250 });
+    expect(read(40)).toEqual({ 'holding:h1': 250, 'other:society': 40, 'other:suppliers': -290 });
+    expect(read(40, [])).toEqual({ 'other:society': 40, 'other:suppliers': -40 });
+    expect(read(0, [])).toBeNull();
+    expect(() => boughtFor(parts, -1)).toThrow(RangeError);
   });
   test('a charge below nothing is refused', () =>
     expect(() => chargeOf('other:seed', [{ holdingId: 'h1', minor: -1 }])).toThrow(RangeError));

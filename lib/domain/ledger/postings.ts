@@ -1,7 +1,7 @@
 import type { Account } from './account';
 import { addedUp } from './balances';
-import type { Entry } from './entry';
-import { suppliersAccount } from './own-accounts';
+import type { Entry, EntryLine } from './entry';
+import { societyAccount, suppliersAccount } from './own-accounts';
 
 /** What an entry says, before it has its day and its id. */
 export type Posting = Pick<Entry, 'kind' | 'lines'>;
@@ -36,6 +36,31 @@ export function chargeOf(
   if (lines.length === 0) return null;
   const total = lines.reduce((sum, { minor }) => addedUp(sum, minor), 0);
   return { kind: 'charge', lines: [...lines, { account: from, minor: -total }] };
+}
+
+/**
+ * Something bought and charged on in one entry: owed to whoever sold it, by those whom it was bought for.
+ *
+ * @param parts      as for `chargeOf`
+ * @param leftMinor  what nobody pays, and the society's own funds bear; whole number ≥ 0 [pence]
+ * @returns          one entry for all of them; null where it cost nothing
+ * @throws RangeError as `chargeOf`
+ * @example          boughtFor([{ holdingId: 'h1', minor: 250 }], 0) → holding:h1 +250, other:suppliers −250
+ */
+export function boughtFor(
+  parts: readonly { readonly holdingId: string; readonly minor: number }[],
+  leftMinor: number,
+): Posting | null {
+  if (leftMinor < 0) throw new RangeError(`the society bears no less than nothing: ${leftMinor}`);
+  const charge = chargeOf(suppliersAccount, parts);
+  if (leftMinor === 0) return charge;
+  const charged = charge?.lines.filter(({ minor }) => minor > 0) ?? [];
+  const total = charged.reduce((sum, { minor }) => addedUp(sum, minor), leftMinor);
+  const rest: readonly EntryLine[] = [
+    { account: societyAccount, minor: leftMinor },
+    { account: suppliersAccount, minor: -total },
+  ];
+  return { kind: 'charge', lines: [...charged, ...rest] };
 }
 
 /**

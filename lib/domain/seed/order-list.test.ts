@@ -60,6 +60,17 @@ describe('the order list', () => {
     expect(told([need(50, null, 'oca')], packet('a', { cropKey: 'oca' }))).toEqual([['oca', null, 50, 0, 50]]);
   });
 
+  it('counts tested seed by what came up, however old, and never for more than there is', () => {
+    // At least 70 of a hundred onion seeds must germinate for them to be sold.
+    const tested = (testedPercent: number, packedYear: number | null = 2019) =>
+      told([need(100)], packet('a', { packedYear, testedPercent }));
+    expect(tested(35)).toEqual([['onion', null, 100, 50, 50]]);
+    expect(tested(35, null)).toEqual([['onion', null, 100, 50, 50]]);
+    expect(tested(100)).toEqual([['onion', null, 100, 100, 0]]);
+    expect(tested(0)).toEqual([['onion', null, 100, 0, 100]]);
+    expect(() => tested(101)).toThrow(RangeError);
+  });
+
   it('serves a named variety by its own seed alone, and any by what is left', () => {
     const tin = [packet('red', { variety: 'Red', seeds: 80 }), packet('plain', { seeds: 30 })];
     expect(told([need(60, 'Red'), need(100), need(10, 'White')], ...tin)).toEqual([

@@ -1,12 +1,18 @@
 import type { Season } from '../calendar/season-of';
 import { wholeFrom } from '../quantity/checked';
 import { countsInHand, type PacketState, packetState } from './packet-state';
+import { germinationOf } from './seeds-wanted';
 
 /** Seed that a planting of the planned season needs; a variety, or any. */
 export type SeedNeed = { readonly cropKey: string; readonly variety: string | null; readonly seeds: number };
 
 /** A packet in the tin, with the seeds that are left in it. */
-export type SeedPacket = SeedNeed & { readonly id: string; readonly packedYear: number | null };
+export type SeedPacket = SeedNeed & {
+  readonly id: string;
+  readonly packedYear: number | null;
+  /** From a test of one's own [percent]. */
+  readonly testedPercent?: number | null;
+};
 
 /** One line of the order: what is needed, what there is, what is to be ordered. */
 export type OrderLine = {
@@ -16,14 +22,15 @@ export type OrderLine = {
   readonly inHand: number;
   readonly toOrder: number;
   /** The packets of the crop and variety, with their states; those that don't count are here too. */
-  readonly packets: readonly { readonly id: string; readonly seeds: number; readonly state: PacketState }[];
+  readonly packets: readonly { readonly id: string; readonly counts: number; readonly state: PacketState }[];
 };
 
 /**
  * What seed to order: what is needed less what sound seed there is, for each crop and variety.
  *
  * Method: needs of one crop and variety are summed. Packets of a variety serve it first; what they leave, and packets of no named
- * variety, serve the needs that name none. A named variety is served by nothing else.
+ * variety, serve the needs that name none. A named variety is served by nothing else. Seed that was tested counts by what came up, over
+ * what is reckoned to (`germinationOf`), rounded down, and never for more than there is.
  *
  * @param needs    whole seeds ≥ 0
  * @param packets  whole seeds ≥ 0, unique ids
@@ -36,9 +43,11 @@ export type OrderLine = {
  */
 export function orderList(needs: readonly SeedNeed[], packets: readonly SeedPacket[], season: Season): OrderLine[] {
   if (new Set(packets.map(({ id }) => id)).size < packets.length) throw new RangeError('a packet stands twice');
-  const tin = packets.map(({ id, cropKey, variety, seeds, packedYear }) => {
-    const state = packetState(cropKey, packedYear, season);
-    return { id, cropKey, variety, seeds: wholeFrom(0, seeds), state, left: countsInHand(state) ? seeds : 0 };
+  const tin = packets.map(({ id, cropKey, variety, seeds, packedYear, testedPercent = null }) => {
+    const state = packetState(cropKey, packedYear, season, testedPercent);
+    const worth = testedPercent === null ? wholeFrom(0, seeds) : worthOf(seeds, testedPercent, cropKey);
+    const counts = countsInHand(state) ? worth : 0;
+    return { id, cropKey, variety, state, counts, left: counts };
   });
   return summed(needs).map(({ cropKey, variety, seeds: needed }) => {
     const serving = tin.filter(
@@ -56,9 +65,17 @@ export function orderList(needs: readonly SeedNeed[], packets: readonly SeedPack
       needed,
       inHand: needed - open,
       toOrder: open,
-      packets: serving.map(({ id, seeds, state }) => ({ id, seeds, state })),
+      packets: serving.map(({ id, counts, state }) => ({ id, counts, state })),
     };
   });
+}
+
+function worthOf(seeds: number, testedPercent: number, cropKey: string): number {
+  if (wholeFrom(0, testedPercent) > 100) throw new RangeError(`at most all of it came up: ${testedPercent}`);
+  return Math.min(
+    seeds,
+    Math.floor(wholeFrom(0, wholeFrom(0, seeds) * testedPercent) / germinationOf(cropKey).percent),
+  );
 }
 
 // By crop, then by variety; whatever takes any comes last of its crop.

@@ -84,19 +84,19 @@ function allCovers(wanted: number, sizes: readonly PackSize[]): { price: number;
 
 describe('the society’s order', () => {
   const wants = (amounts: Record<string, number>) =>
-    Object.entries(amounts).map(([memberId, amount]) => ({ memberId, amount }));
+    Object.entries(amounts).map(([holdingId, amount]) => ({ holdingId, amount }));
 
   it('splits each pack by what each wanted, to the penny', () => {
-    const { lines, owed, priceMinor } = societyOrder(
+    const { lines, owed, seedMinor } = societyOrder(
       [{ id: 'leek', sizes: [small], wants: wants({ a: 60, b: 90 }) }],
       ['a', 'b'],
     );
     expect(lines).toMatchObject([{ itemId: 'leek', wanted: 150, packs: { counts: [2], priceMinor: 300, over: 50 } }]);
     expect(owed).toEqual([
-      { memberId: 'a', minor: 120 },
-      { memberId: 'b', minor: 180 },
+      { holdingId: 'a', seedMinor: 120, extraMinor: 0, minor: 120 },
+      { holdingId: 'b', seedMinor: 180, extraMinor: 0, minor: 180 },
     ]);
-    expect(priceMinor).toBe(300);
+    expect(seedMinor).toBe(300);
   });
 
   it('adds up what each owes over all items, odd pennies by lot', () => {
@@ -105,14 +105,49 @@ describe('the society’s order', () => {
       { id: 'onion', sizes: [small, large], wants: wants({ c: 250 }) },
       { id: 'kale', sizes: [small], wants: [] },
     ];
-    const { lines, owed, priceMinor } = societyOrder(items, ['b', 'c', 'a']);
-    expect(owed).toEqual([
-      { memberId: 'a', minor: 33 },
-      { memberId: 'b', minor: 34 },
-      { memberId: 'c', minor: 323 },
+    const { lines, owed, seedMinor } = societyOrder(items, ['b', 'c', 'a']);
+    expect(owed).toMatchObject([
+      { holdingId: 'a', minor: 33 },
+      { holdingId: 'b', minor: 34 },
+      { holdingId: 'c', minor: 323 },
     ]);
-    expect(priceMinor).toBe(390);
+    expect(seedMinor).toBe(390);
     expect(lines[2]).toMatchObject({ wanted: 0, packs: { counts: [0], priceMinor: 0, over: 0 }, shares: [] });
+  });
+
+  it('splits postage by what each owes for seed, evenly where all seed is free', () => {
+    const leek = { id: 'leek', sizes: [small], wants: wants({ a: 60, b: 90 }) };
+    expect(societyOrder([leek], ['b', 'a'], 101)).toMatchObject({
+      owed: [
+        { holdingId: 'a', seedMinor: 120, extraMinor: 40, minor: 160 },
+        { holdingId: 'b', seedMinor: 180, extraMinor: 61, minor: 241 },
+      ],
+      leftMinor: 0,
+    });
+    const free = { id: 'gift', sizes: [{ amount: 10, priceMinor: 0 }], wants: wants({ a: 1, b: 19 }) };
+    expect(societyOrder([free], ['b', 'a'], 101).owed.map(({ minor }) => minor)).toEqual([50, 51]);
+    expect(societyOrder([], [], 101)).toMatchObject({ owed: [], leftMinor: 101 });
+  });
+
+  it('is worked out again from what came: shared up to a level, and paid by what each is given', () => {
+    const leek = { id: 'leek', sizes: [small, large], wants: wants({ a: 40, b: 150, c: 150 }) };
+    const { lines, owed, leftMinor } = societyOrder([{ ...leek, counts: [2, 0] }], ['c', 'b', 'a'], 30);
+    expect(lines).toMatchObject([
+      {
+        wanted: 340,
+        level: 80,
+        packs: { amount: 200, priceMinor: 300, over: 0 },
+        shares: [{ loads: 40 }, { loads: 80 }, { loads: 80 }],
+      },
+    ]);
+    expect(owed.map(({ minor }) => minor)).toEqual([66, 132, 132]);
+    expect(leftMinor).toBe(0);
+  });
+
+  it('leaves to the society what nobody was given anything for', () => {
+    const leek = { id: 'leek', sizes: [small], wants: wants({ a: 40 }) };
+    expect(societyOrder([{ ...leek, counts: [0] }], ['a'], 30)).toMatchObject({ owed: [{ minor: 0 }], leftMinor: 30 });
+    expect(societyOrder([{ ...leek, wants: [], counts: [1] }], [], 0)).toMatchObject({ owed: [], leftMinor: 150 });
   });
 
   it('refuses what stands twice, and whoever is not in the lot', () => {
@@ -123,25 +158,31 @@ describe('the society’s order', () => {
     expect(() => societyOrder([{ ...item, wants: wants({ a: -1 }) }], ['a'])).toThrow(RangeError);
   });
 
-  it('is paid for to the penny, by those who wanted, and holds what they wanted', () => {
+  it('is paid for to the penny, by those who were given some, whatever came of it', () => {
     const members = ['a', 'b', 'c', 'd'];
-    const size = fc.record({ amount: fc.integer({ min: 1, max: 50 }), priceMinor: fc.nat(400) });
+    const size = fc.record({ amount: fc.integer({ min: 1, max: 50 }), priceMinor: fc.nat(400), came: fc.nat(4) });
     const item = fc.record({
       sizes: fc.array(size, { minLength: 1, maxLength: 3 }),
       amounts: fc.array(fc.nat(80), { minLength: 4, maxLength: 4 }),
+      isCounted: fc.boolean(),
     });
+    const lot = fc.shuffledSubarray(members, { minLength: 4 });
     fc.assert(
-      fc.property(fc.array(item, { maxLength: 5 }), fc.shuffledSubarray(members, { minLength: 4 }), (list, lot) => {
-        const items = list.map(({ sizes, amounts }, at) => ({
+      fc.property(fc.array(item, { maxLength: 5 }), lot, fc.nat(900), (list, lotOrder, extraMinor) => {
+        const items = list.map(({ sizes, amounts, isCounted }, at) => ({
           id: `${at}`,
           sizes,
-          wants: amounts.map((amount, member) => ({ memberId: members[member] ?? '', amount })),
+          wants: amounts.map((amount, member) => ({ holdingId: members[member] ?? '', amount })),
+          counts: isCounted ? sizes.map(({ came }) => came) : null,
         }));
-        const { lines, owed, priceMinor } = societyOrder(items, lot);
-        expect(owed.reduce((sum, { minor }) => sum + minor, 0)).toBe(priceMinor);
-        for (const { wanted, packs, shares } of lines) {
-          expect(packs.amount - packs.over).toBe(wanted);
-          expect(shares.reduce((sum, { minor }) => sum + minor, 0)).toBe(packs.priceMinor);
+        const { lines, owed, seedMinor, leftMinor } = societyOrder(items, lotOrder, extraMinor);
+        expect(owed.reduce((sum, { minor }) => sum + minor, 0) + leftMinor).toBe(seedMinor + extraMinor);
+        for (const [at, { wanted, packs, shares }] of lines.entries()) {
+          const given = shares.reduce((sum, { loads }) => sum + loads, 0);
+          expect(given).toBe(Math.min(wanted, packs.amount));
+          expect(packs.amount - packs.over).toBe(given);
+          if (!items[at]?.counts) expect(given).toBe(wanted);
+          if (given > 0) expect(shares.reduce((sum, { minor }) => sum + minor, 0)).toBe(packs.priceMinor);
           for (const { loads, minor } of shares) if (loads === 0) expect(minor).toBe(0);
         }
       }),

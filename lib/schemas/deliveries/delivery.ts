@@ -1,21 +1,12 @@
 import { z } from 'zod';
-import { isCalendarDate } from '@/lib/domain/calendar/calendar-date';
 import { bales } from '@/lib/domain/catalogue/bales';
 import { day } from '../day';
 import { line, optionalLine, optionalWhole, ticked, wholeNumber } from '../text';
+import { wallTime } from '../wall-time';
 import { form, optionalRowId, rowId, rowIds, writeId } from '../write';
 
 const amountWords = 'Give the amount as a number above 0, with at most three decimals.';
-// Loads are booked within the century, where every time zone knows its hours.
-const wallShape = /^20\d\d-\d\d-\d\d[T ]([01]\d|2[0-3]):[0-5]\d(:[0-5]\d(\.\d{1,3})?)?$/;
-const wallTime = 'Give the day and time, such as 2026-12-03 18:00.';
 const priceWords = 'Give the price in pounds, such as 180 or 180.50, or leave it empty.';
-
-const closing = z
-  .string({ error: wallTime })
-  .trim()
-  .refine((text) => wallShape.test(text) && isCalendarDate(text.slice(0, 10)), wallTime)
-  .transform((text) => text.replace(' ', 'T').slice(0, 16));
 
 const facts = {
   name: line('a name for the delivery', 80),
@@ -41,7 +32,7 @@ const facts = {
   dropPointId: optionalRowId,
   arrivesOn: day('the day it arrives'),
   collectByOn: day('the last day to collect'),
-  closesAt: closing,
+  closesAt: wallTime,
   keyHolderId: optionalRowId,
   gateNote: optionalLine('the gate note', 200),
   unloadersWanted: wholeNumber('how many unloaders', 0, 50).default(0),
@@ -69,7 +60,7 @@ export const postponeInput = form({
   deliveryId: rowId,
   arrivesOn: day('the new day'),
   collectByOn: day('the last day to collect'),
-  closesAt: closing,
+  closesAt: wallTime,
 });
 export const unloadInput = form({ writeId, deliveryId: rowId, offers: ticked() });
 

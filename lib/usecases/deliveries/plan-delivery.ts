@@ -20,7 +20,7 @@ import type { SettingValues } from '@/lib/domain/catalogue/settings';
 import { canRunSociety } from '@/lib/domain/policy/standing';
 import { loadsIn } from '@/lib/domain/quantity/load';
 import { commitmentOf } from '@/lib/domain/sharing/lot';
-import { instantIn, wallIn } from '@/lib/platform/clock';
+import { wallIn } from '@/lib/platform/clock';
 import { drawLotBytes } from '@/lib/platform/secret';
 import {
   callOffInput,
@@ -29,6 +29,7 @@ import {
   planDeliveryInput,
   postponeInput,
 } from '@/lib/schemas/deliveries/delivery';
+import { closingAt } from '../closing-at';
 import { mutation, type WriteContext } from '../operation';
 import { NotFound, refuse } from '../refusal';
 import { tell } from '../tell';
@@ -86,14 +87,6 @@ async function siteFor(context: Pick<WriteContext, 'tx' | 'scope'>, dropPointId:
   if (dropPointId) return (await dropPointFor(context, dropPointId, null)).siteId;
   const [site] = await sitesOf(context.tx, context.scope);
   return site?.id ?? refuse('no-site');
-}
-
-// A time that spring's change of the clocks skips is no time to close at.
-function closingAt(timeZone: string, wall: string): Date {
-  const instant = instantIn(timeZone, wall);
-  if (wallIn(timeZone, instant) !== wall)
-    refuse('closing-time-skipped', { field: 'closesAt', numbers: { at: wall.replace('T', ' ') } });
-  return instant;
 }
 
 // The book never holds the gate note.

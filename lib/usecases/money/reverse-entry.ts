@@ -1,5 +1,6 @@
 import 'server-only';
 import { lockEntry } from '@/lib/data/ledger';
+import { seedOrderOfEntry } from '@/lib/data/seed-order';
 import { reversalOf } from '@/lib/domain/ledger/entry';
 import { canKeepMoney } from '@/lib/domain/policy/money';
 import { reverseInput } from '@/lib/schemas/money/ledger';
@@ -19,6 +20,7 @@ export const reverseEntry = mutation({
     if (entry.kind === 'correction') refuse('is-correction');
     if (entry.reversedBy) refuse('reversed-already');
     if (entry.deliveryId && (entry.kind === 'purchase' || entry.kind === 'charge')) refuse('entry-of-delivery');
+    if (await seedOrderOfEntry(tx, scope, entryId)) refuse('entry-of-seed-order');
     const back = reversalOf(entry, today > entry.on ? today : entry.on, writeId);
     return { entryId: await enter(context, { ...back, words: reason, deliveryId: entry.deliveryId }) };
   },

@@ -8,6 +8,7 @@ import { type DatesDue, dueOfDates } from '../dates/due-dates';
 import { type OwesDue, dueOfMoney } from '../money/due-money';
 import type { ReadContext } from '../operation';
 import { datesOfResidues, dueOfResidues, type ResidueDue } from '../residue/due-residue';
+import { datesOfSeed, dueOfSeed, type SeedDue } from '../seed/due-seed';
 import { datesOfSheets, dueOfSheets, type SheetDue } from '../sheets/due-sheets';
 import { datesOfStore } from '../store/dates-store';
 import { dueOfStore, type StoreDue } from '../store/due-store';
@@ -15,7 +16,7 @@ import { datesOfDeliveries, type DeliveryDue, dueOfDeliveries } from './due-deli
 import { dueOfGround, type GroundDue } from './due-ground';
 
 /** One thing that wants doing. All of it is derived: done where it is done. */
-export type Due = BoardDue | DatesDue | DeliveryDue | GroundDue | OwesDue | ResidueDue | SheetDue | StoreDue;
+export type Due = BoardDue | DatesDue | DeliveryDue | GroundDue | OwesDue | ResidueDue | SeedDue | SheetDue | StoreDue;
 
 /** The holdings with ground that the viewer holds or shares today. */
 export async function ownHoldings({ db, scope, today }: ReadContext): Promise<HoldingOnDay[]> {
@@ -31,6 +32,7 @@ export async function dueOfMember(context: ReadContext, holdings: readonly Holdi
     ...(await dueOfMoney(context)),
     ...(await dueOfSheets(context, holdings)),
     ...(await dueOfDates(context, holdings)),
+    ...(await dueOfSeed(context, holdings)),
     ...(await dueOfStore(context, holdings)),
     ...(await dueOfGround(context, holdings)),
     ...(await dueOfBoard(context)),
@@ -45,6 +47,7 @@ export async function datesOfMember(context: ReadContext, holdings: readonly Hol
     ...(await datesOfResidues(context, coming)),
     ...(await datesOfSheets(context, holdings)),
     ...(await datesOfDates(context, holdings)),
+    ...(await datesOfSeed(context, holdings)),
     ...(await datesOfStore(context, holdings)),
   ];
 }

@@ -13,6 +13,7 @@ import { reminders } from './reminders';
 import { residue } from './residue';
 import { ordering } from './ordering';
 import { season } from './season';
+import { seed } from './seed';
 import { sheets } from './sheets';
 import { store } from './store';
 import { waiting } from './waiting';
@@ -33,6 +34,7 @@ export const rows: readonly Row[] = [
   ...ordering,
   ...season,
   ...dates,
+  ...seed,
   ...reminders,
   ...store,
   ...board,

@@ -6,6 +6,7 @@ import { deliveryItem } from './delivery-due';
 import { groundItem } from './ground-due';
 import { owesItem } from './owes-due';
 import { residueItem } from './residue-due';
+import { seedItem } from './seed-due';
 import { sheetItem } from './sheet-due';
 import { storeItem } from './store-due';
 import type { Week } from './week';
@@ -29,6 +30,10 @@ export function dueItem(due: Due, week: Week): DueItem {
     case 'ready-ground':
     case 'clash':
       return datesItem(due, society, week.units);
+    case 'list-seed':
+    case 'fetch-seed':
+    case 'run-seed':
+      return seedItem(due, society, timeZone);
     case 'dig':
       return sheetItem(due, society);
     case 'store-round':

@@ -2,13 +2,14 @@ import type { Metadata } from 'next';
 import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
 import { PageHead } from '@/app/_ui/sheet';
+import { canKeepMoney } from '@/lib/domain/policy/money';
 import { canRunSociety } from '@/lib/domain/policy/standing';
 import { listMembers } from '@/lib/usecases/members/list-members';
 import { readStanding } from '@/lib/usecases/members/read-standing';
 
 export const metadata: Metadata = { title: 'Office' };
 
-const rooms: readonly { path: string; name: string; says: string; forSecretary?: boolean }[] = [
+const rooms: readonly { path: string; name: string; says: string; forSecretary?: boolean; forMoney?: boolean }[] = [
   { path: 'deliveries', name: 'Deliveries', says: 'Plan a load, type in paper bookings, share out, tick off, settle.' },
   {
     path: 'need',
@@ -24,6 +25,12 @@ const rooms: readonly { path: string; name: string; says: string; forSecretary?:
     path: 'suppliers',
     name: 'Suppliers',
     says: 'Who brings manure and straw, in what loads, for what; and whether they brought what they said.',
+  },
+  {
+    path: 'seed',
+    name: 'Orders of seed',
+    says: 'Pool members’ lists, buy whole packs, hand out, charge to the penny.',
+    forMoney: true,
   },
   {
     path: 'plots',
@@ -75,7 +82,9 @@ const rooms: readonly { path: string; name: string; says: string; forSecretary?:
 export default async function OfficePage({ params }: { params: Promise<{ society: string }> }) {
   const { society } = await params;
   const [members, standing] = await Promise.all([ask(listMembers, society), ask(readStanding, society)]);
-  const mine = rooms.filter(({ forSecretary }) => !forSecretary || canRunSociety(standing));
+  const mine = rooms
+    .filter(({ forSecretary }) => !forSecretary || canRunSociety(standing))
+    .filter(({ forMoney }) => !forMoney || canKeepMoney(standing));
   const here = members.filter(({ isHere }) => isHere);
   return (
     <>

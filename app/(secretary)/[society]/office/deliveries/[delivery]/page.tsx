@@ -14,7 +14,7 @@ import { isComing } from '@/lib/domain/delivery/steps';
 import { ComesWith } from '../_parts/comes-with';
 import { LateSheet } from './_parts/late-sheet';
 import { HoldSheet } from '../_parts/hold-sheet';
-import { wallTime } from '../_parts/wall-time';
+import { wallTime } from '@/app/_ui/wall-time';
 import {
   beyondAction,
   callOffAction,

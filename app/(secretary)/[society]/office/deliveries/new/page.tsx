@@ -10,7 +10,7 @@ import { readSettings } from '@/lib/usecases/settings/settings';
 import { listDropPoints } from '@/lib/usecases/site/read-paths';
 import { listSuppliers, readSupplierOffer } from '@/lib/usecases/suppliers/read-suppliers';
 import { FactsFields } from '../_parts/facts-fields';
-import { wallTime } from '../_parts/wall-time';
+import { wallTime } from '@/app/_ui/wall-time';
 import { planAction } from '../actions';
 
 export const metadata: Metadata = { title: 'Plan a delivery' };

@@ -8,7 +8,7 @@ import { listDropPoints } from '@/lib/usecases/site/read-paths';
 import { listSuppliers } from '@/lib/usecases/suppliers/read-suppliers';
 import { FactsFields } from '../../_parts/facts-fields';
 import { changeAction } from '../../actions';
-import { wallTime } from '../../_parts/wall-time';
+import { wallTime } from '@/app/_ui/wall-time';
 
 export const metadata: Metadata = { title: 'Change a delivery' };
 

@@ -3,7 +3,7 @@ import { ask } from '@/app/_server/caller';
 import { dayWords, loadsWords, reasonWords, unitWord } from '@/app/_ui/delivery-words';
 import { plotNumbers } from '@/app/_ui/plot-numbers';
 import { readGateList } from '@/lib/usecases/deliveries/read-deliveries';
-import { PaperSheet } from '../../_parts/paper-sheet';
+import { PaperSheet } from '@/app/_ui/paper-sheet';
 
 export const metadata: Metadata = { title: 'Share list' };
 

@@ -1,0 +1,22 @@
+/** Why something about seed was not done. */
+export type SeedRefusal =
+  | 'seed-amount'
+  | 'seed-price'
+  | 'seed-not-weighed'
+  | 'seed-is-planted'
+  | 'packed-in-the-future'
+  | 'packet-holds-less'
+  | 'both-distances'
+  | 'pack-missing'
+  | 'item-listed-already'
+  | 'item-not-listed'
+  | 'nothing-listed'
+  | 'list-closed'
+  | 'order-not-now'
+  | 'wants-too-much'
+  | 'nothing-wanted'
+  | 'more-came'
+  | 'handed-out-already'
+  | 'nothing-to-hand-out'
+  | 'nothing-for-the-tin'
+  | 'entry-of-seed-order';
