@@ -371,6 +371,8 @@ describe('will it last?', () => {
     const bed = await makeBed(society, plot);
     const planting = { bedId: bed.id, cropKey: 'onion', season: '2026' };
     const { plantingId } = await done(recordPlanting.run(holder.caller, once(planting)));
+    // What still stands may bear more: only cleared ground says what it yields.
+    await db().planting.update({ where: { id: plantingId }, data: { clearedOn: new Date('2026-08-25') } });
     const harvest = { societyId: society.id, holdingId: plot.holdingId, plantingId, byMemberId: holder.id };
     const { id: harvestId } = await db().harvest.create({
       data: { ...harvest, onDay: new Date('2026-08-20'), measure: 'grams', amount: 24_000, quality: 'good' },
