@@ -18,7 +18,9 @@ import { previewSheet } from '@/lib/usecases/sheets/preview-sheet';
 import { readSheet } from '@/lib/usecases/sheets/read-sheet';
 import { tickTrench } from '@/lib/usecases/sheets/tick-trench';
 import { type Chance, chanceOf } from './chance';
+import { loadBoard } from './demo/board';
 import { planStraw } from './demo/straw';
+import { planDates } from './demo/dates';
 import { loadPastDelivery } from './demo/deliveries';
 import { done } from './demo/done';
 import { makeGround, makeManurings, makePlantings } from './demo/ground';
@@ -89,6 +91,7 @@ async function loadDemo(now: Date): Promise<void> {
   await loadMoney(treasurer, past, chanceOf(1904), today);
   const shared = ground.made.find(({ number }) => number === 'A3')?.id ?? '';
   await changeSharedPlot(scope, memberOf.get('Ruben Calloway') ?? '', shared, year);
+  await planDates(await callerOf(scope.slug, memberOf.get('Ruben Calloway') ?? ''), shared, today);
   const bedOn = async (plotNumber: string, nth: number) => {
     const plotId = ground.made.find(({ number }) => number === plotNumber)?.id ?? '';
     return (await db().bed.findMany({ where: { plotId }, orderBy: { name: 'asc' } }))[nth]?.id ?? '';
@@ -103,6 +106,11 @@ async function loadDemo(now: Date): Promise<void> {
       ground.made.filter(({ number }) => numbers.some((one) => one === number)).map(({ id }) => id),
       { chance: chanceOf(1911), today, most: 7 },
     );
+  const caller = (name: string) => callerOf(scope.slug, memberOf.get(name) ?? '');
+  const open = await db().delivery.findFirst({ where: { societyId: society.id, state: 'open' }, select: { id: true } });
+  const writers = { chair: await caller('Constance Hale'), secretary: await caller('Gwyneth Apsley') };
+  const talkers = { ines: await caller('Ines Calloway'), bea: await caller('Bea Longmire') };
+  await loadBoard({ ...writers, ...talkers }, open?.id ?? '', done);
   await loadSecondSociety(memberOf, today);
   const state = process.env.BARROWMOOT_STATE ?? '.data';
   fs.mkdirSync(state, { recursive: true });
@@ -256,15 +264,12 @@ async function bookNext(
 async function changeSharedPlot(scope: Scope, memberId: string, plotId: string, year: number): Promise<void> {
   const caller = await callerOf(scope.slug, memberId);
   const beds = await db().bed.findMany({ where: { plotId }, orderBy: { name: 'asc' }, take: 2 });
-  for (const [at, cropKey] of ['broad-bean', 'garlic'].entries())
-    await done(
-      recordPlanting.run(caller, {
-        writeId: randomUUID(),
-        bedId: beds[at]?.id ?? '',
-        cropKey,
-        season: String(year + 1),
-      }),
-    );
+  for (const [at, cropKey] of ['broad-bean', 'garlic'].entries()) {
+    const bedId = beds[at]?.id ?? '';
+    const planned = await db().planting.findFirst({ where: { bedId, firstSeason: year + 1, retiredAt: null } });
+    const record = { bedId, cropKey, season: String(year + 1), replaces: planned?.id ?? '' };
+    await done(recordPlanting.run(caller, { writeId: randomUUID(), ...record }));
+  }
 }
 
 /** On the same plot a bed whose turn it is lies half dug, on two mornings of the week: the sheet tells whoever goes on. */

@@ -1,4 +1,6 @@
 import type { Refusal, RefusalCode } from '@/lib/usecases/refusal';
+import { datesWords } from './words/dates';
+import { boardWords } from './words/board';
 import { deliveriesWords } from './words/deliveries';
 import { groundWords } from './words/ground';
 import { harvestWords } from './words/harvest';
@@ -24,6 +26,7 @@ const words: Words<RefusalCode> = {
   ...plotsWords,
   ...pathsWords,
   ...groundWords,
+  ...datesWords,
   ...harvestWords,
   ...deliveriesWords,
   ...standingWords,
@@ -37,6 +40,7 @@ const words: Words<RefusalCode> = {
   ...seedWords,
   ...remindersWords,
   ...storeWords,
+  ...boardWords,
 };
 
 /** A refusal in plain words: what was not done, and what would be accepted. */

@@ -1,3 +1,5 @@
+import type { DatesRefusal } from './refusals/dates';
+import type { BoardRefusal } from './refusals/board';
 import type { DeliveriesRefusal } from './refusals/deliveries';
 import type { GroundRefusal } from './refusals/ground';
 import type { HarvestRefusal } from './refusals/harvest';
@@ -23,6 +25,7 @@ export type RefusalCode =
   | PlotsRefusal
   | PathsRefusal
   | GroundRefusal
+  | DatesRefusal
   | HarvestRefusal
   | DeliveriesRefusal
   | HeapRefusal
@@ -35,7 +38,8 @@ export type RefusalCode =
   | SuppliersRefusal
   | SeedRefusal
   | RemindersRefusal
-  | StoreRefusal;
+  | StoreRefusal
+  | BoardRefusal;
 
 export type Refusal =
   | {

@@ -63,6 +63,17 @@ const seen: Readonly<Record<string, readonly Person[]>> = {
   'own account': committee,
   'how to pay': everybody,
   'drop point by the tap': everybody,
+  // The board: all of it every member's, but what is hidden or was taken back, and what was told of it.
+  'talk title': everybody,
+  'post words': everybody,
+  'words before an edit': everybody,
+  'notice words': everybody,
+  'picture says': everybody,
+  'board rules': everybody,
+  'hidden words': [...committee, 'neighbour'],
+  'hidden because': [...committee, 'neighbour'],
+  'words taken back': [...committee, 'holder'],
+  'reported because': [...committee, 'neighbour'],
   // A tin is its holders' alone; an order is there once it is opened, and where it is ordered is said to those who keep it.
   'holder packet': ['holder'],
   'neighbour packet': ['neighbour'],

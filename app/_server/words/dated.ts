@@ -1,11 +1,12 @@
 import type { Dated } from '@/lib/domain/reminders/dated';
+import { datesDated } from './dated-dates';
 import { deliveriesDated } from './dated-deliveries';
 import { groundDated } from './dated-ground';
 import { seedDated } from './dated-seed';
 import type { DatedTable, DatedWords } from './dated-shape';
 import { storeDated } from './dated-store';
 
-const tables: DatedTable = { ...deliveriesDated, ...groundDated, ...seedDated, ...storeDated };
+const tables: DatedTable = { ...datesDated, ...deliveriesDated, ...groundDated, ...seedDated, ...storeDated };
 
 /** Something with a day in words; what nobody has words for any more is still shown by its code. */
 export function datedWords({ code, facts }: Dated): DatedWords {

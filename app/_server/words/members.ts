@@ -18,7 +18,10 @@ export const membersWords: Words<MembersRefusal> = {
   'still-holds-plots': ({ plots }) => `Still the only holder of plot ${plots}. End that tenancy first.`,
   'leaves-before-start': ({ start }) => `They came, or took ground, on ${start}. Give that day or a later one.`,
   'password-wrong': () => 'That is not your present password.',
-  'setting-out-of-range': ({ least, most, unit }) => `Give a whole number from ${least} to ${most} ${unit}.`,
+  'setting-out-of-range': ({ least, most, unit }) =>
+    unit
+      ? `Give a whole number from ${least} to ${most} ${unit}.`
+      : `Give a day and a month, from ${least} to ${most}.`,
   'season-window-inside-out': ({ seasonFrom, seasonTo }) =>
     `The season’s window would run from ${seasonFrom} to ${seasonTo}. Give a day within one year that keeps its beginning before its end; to move both, move the further one first.`,
   'setting-in-the-past': () => 'A rule can hold from today or later, not from a day gone by.',

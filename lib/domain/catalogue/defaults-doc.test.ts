@@ -36,6 +36,7 @@ const sections: readonly (readonly [title: string, file: string])[] = [
   ['The store: what stands apart', 'store-apart'],
   ['The store: published losses', 'storage-losses'],
   ['The store: what forecasts assume', 'store-model'],
+  ['Dates: sowing, planting and clearing, at a last frost of 1 May and a first of 20 October', 'windows'],
   ['Harvests: published yields', 'published-yields'],
   ['Seed: distances', 'spacings'],
   ['Seed: weights', 'seed-weights'],

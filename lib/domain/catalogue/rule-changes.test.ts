@@ -50,7 +50,7 @@ describe('a value in words', () => {
     expect(settingValueWords('capLoads', 0)).toBe('no limit');
     expect(settingValueWords('capLoads', 8)).toBe('8 loads');
     expect(settingValueWords('neighboursSee', 'group')).toBe('group only');
-    expect(settingValueWords('seasonFrom', '05-01')).toBe('05-01');
+    expect(settingValueWords('seasonFrom', '05-01')).toBe('1 May');
     expect(settingValueWords('trouble.clubroot', 99)).toBe('never clear');
   });
 });

@@ -15,7 +15,13 @@ export type ChoiceSetting = {
   readonly value: string;
   readonly choices: readonly { readonly key: string; readonly name: string }[];
 };
-export type MonthDaySetting = { readonly kind: 'month-day'; readonly value: string };
+export type MonthDaySetting = {
+  readonly kind: 'month-day';
+  readonly value: string;
+  /** The first and the last day of the year that make sense, where not every day does. */
+  readonly earliest?: string;
+  readonly latest?: string;
+};
 
 type Texts = { readonly name: string; readonly says: string; readonly source: SourceKey };
 
@@ -35,5 +41,6 @@ export function allows(setting: WholeSetting | ChoiceSetting | MonthDaySetting, 
   if (setting.kind === 'whole')
     return Number.isSafeInteger(value) && (value as number) >= setting.least && (value as number) <= setting.most;
   if (setting.kind === 'choice') return setting.choices.some((choice) => choice.key === value);
-  return isMonthDay(value);
+  const { earliest = '01-01', latest = '12-31' } = setting;
+  return isMonthDay(value) && value >= earliest && value <= latest;
 }

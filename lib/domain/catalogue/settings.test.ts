@@ -50,6 +50,12 @@ describe('isAllowed', () => {
     ['seasonTo', '13-01', false],
     ['seasonTo', '8-31', false],
     ['seasonTo', 831, false],
+    ['lastFrost', '02-01', true],
+    ['lastFrost', '01-31', false],
+    ['lastFrost', '06-30', true],
+    ['lastFrost', '07-01', false],
+    ['firstFrost', '07-31', false],
+    ['firstFrost', '08-01', true],
   ])('%s = %j: %s', (key, value, allowed) => expect(isAllowed(key, value)).toBe(allowed));
 });
 

@@ -3,6 +3,7 @@ import { allows, type ChoiceSetting, type Setting, type WholeSetting } from './s
 import { sources } from './sources';
 import { type SuccessionRule, successionRules } from './succession-rules';
 import { type TroubleKey, troubles } from './troubles';
+import { referenceFrosts } from './windows';
 
 // biome-ignore format: one setting a line
 const settingRows = {
@@ -15,6 +16,8 @@ const settingRows = {
   edgeSharePercent: { kind: 'whole', value: 5, least: 0, most: 50, unit: '%', name: 'Edge, share', says: 'So does an overlap of less than this share of the planting.', source: 'common-practice' },
   seasonFrom: { kind: 'month-day', value: '05-01', name: 'Season window, from', says: 'A planting counts for the years in which it stood on any day from here …', source: 'common-practice' },
   seasonTo: { kind: 'month-day', value: '08-31', name: 'Season window, to', says: '… to here.', source: 'common-practice' },
+  lastFrost: { kind: 'month-day', value: referenceFrosts.lastFrost, earliest: '02-01', latest: '06-30', name: 'Last spring frost, usual', says: 'Sowing, planting and clearing that follow the spring move with it. It differs from site to site, and no table tells yours: ask whoever has gardened here longest.', source: 'common-practice' },
+  firstFrost: { kind: 'month-day', value: referenceFrosts.firstFrost, earliest: '08-01', latest: '12-31', name: 'First autumn frost, usual', says: 'What must be grown or cleared before it moves with it.', source: 'common-practice' },
   neighboursSee: {
     kind: 'choice', value: 'crop', choices: [{ key: 'crop', name: 'crop and group' }, { key: 'group', name: 'group only' }, { key: 'nothing', name: 'nothing' }],
     name: 'What neighbours see', says: 'Of other people’s beds on the site plan. Never yields, notes or contact details.', source: 'common-practice',

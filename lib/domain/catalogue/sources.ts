@@ -146,6 +146,8 @@ export const sources = {
   'sussex-growers': { publisher: 'University of Sussex, as reported in The Times', title: 'study of urban growers', year: '2021', table: 'about a kilogram a square metre at best' },
   'harlow-carr': { publisher: 'trial at Harlow Carr, as reported', title: 'model plot of 250 m²', year: '1975', table: 'weighed crops, 1,435 lb' },
   'allotment-guide-distances': { publisher: 'Ministry of Agriculture, as transcribed', title: 'Allotment and Garden Guide, vol. 1', year: '1945', table: 'drills and distances, February to April' },
+  'allotment-guide-sowing': { publisher: 'Ministry of Agriculture, as transcribed', title: 'Allotment and Garden Guide, vol. 1', year: '1945', table: 'months of sowing and planting, January to July' },
+  'rhs-onion-sets': { publisher: 'Royal Horticultural Society', title: 'onions, grow your own', year: 'undated', table: 'sets: mid-March to mid-April' },
   'rhs-onion': { publisher: 'Royal Horticultural Society', title: 'onions, grow your own', year: 'undated', table: 'sets: distances' },
   'olds-chart': { publisher: 'trade chart, reprinted by a garden centre', title: 'seeds to the ounce', year: 'undated', table: 'by crop' },
   'kew-seed-weights': { publisher: 'Royal Botanic Gardens, Kew, as copied in 2019', title: 'Seed Information Database', year: '2019', table: 'weight of 1,000 seeds; wild and mixed accessions' },

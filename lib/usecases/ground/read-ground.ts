@@ -87,7 +87,8 @@ export const readGround = query({
   },
 });
 
-async function othersGround(
+/** The ground of one holding: one's own, or any that the secretary keeps for; not found for anybody else. */
+export async function othersGround(
   { db, scope, today }: ReadContext,
   holdingId: string,
   own: Awaited<ReturnType<typeof holdingsOfMember>>,

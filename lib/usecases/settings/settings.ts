@@ -2,7 +2,9 @@ import 'server-only';
 import { z } from 'zod';
 import { deliveriesOf } from '@/lib/data/delivery';
 import { appendSetting, settingHistory, settingsOn } from '@/lib/data/setting';
+import { formatMonthDay, parseMonthDay } from '@/lib/domain/calendar/month-day';
 import type { RuleChange } from '@/lib/domain/catalogue/rule-changes';
+import type { Setting } from '@/lib/domain/catalogue/setting-row';
 import { settingValueWords } from '@/lib/domain/catalogue/setting-value-words';
 import {
   deliveryRules,
@@ -74,11 +76,20 @@ async function announce(context: WriteContext, { key, before, after, from }: Rul
 
 function valueOf(key: SettingKey, text: string): string | number {
   const setting = settings[key];
-  const typed = setting.kind === 'whole' ? (/^\d{1,9}$/.test(text) ? Number(text) : Number.NaN) : text;
+  const typed = typedAs(setting, text);
   if (isAllowed(key, typed)) return typed;
   const numbers =
     setting.kind === 'whole'
       ? { least: setting.least, most: setting.most, unit: setting.unit }
-      : { least: '01-01', most: '12-31', unit: '' };
+      : { least: boundOf(setting, 'earliest', '01-01'), most: boundOf(setting, 'latest', '12-31'), unit: '' };
   return refuse('setting-out-of-range', { field: 'value', numbers });
+}
+
+function typedAs({ kind }: Setting, text: string): string | number {
+  if (kind === 'whole') return /^\d{1,9}$/.test(text) ? Number(text) : Number.NaN;
+  return kind === 'month-day' ? (parseMonthDay(text) ?? text) : text;
+}
+
+function boundOf(setting: Setting, end: 'earliest' | 'latest', otherwise: string): string {
+  return formatMonthDay((setting.kind === 'month-day' ? setting[end] : undefined) ?? otherwise);
 }

@@ -2,6 +2,9 @@ import 'server-only';
 import { deliveriesOf } from '@/lib/data/delivery';
 import { type HoldingOnDay, holdingsOfMember } from '@/lib/data/holding';
 import type { Dated } from '@/lib/domain/reminders/dated';
+import { type BoardDue, dueOfBoard } from '../board/due-board';
+import { datesOfDates } from '../dates/dates-dates';
+import { type DatesDue, dueOfDates } from '../dates/due-dates';
 import { type OwesDue, dueOfMoney } from '../money/due-money';
 import type { ReadContext } from '../operation';
 import { datesOfResidues, dueOfResidues, type ResidueDue } from '../residue/due-residue';
@@ -13,7 +16,7 @@ import { datesOfDeliveries, type DeliveryDue, dueOfDeliveries } from './due-deli
 import { dueOfGround, type GroundDue } from './due-ground';
 
 /** One thing that wants doing. All of it is derived: done where it is done. */
-export type Due = DeliveryDue | GroundDue | OwesDue | ResidueDue | SeedDue | SheetDue | StoreDue;
+export type Due = BoardDue | DatesDue | DeliveryDue | GroundDue | OwesDue | ResidueDue | SeedDue | SheetDue | StoreDue;
 
 /** The holdings with ground that the viewer holds or shares today. */
 export async function ownHoldings({ db, scope, today }: ReadContext): Promise<HoldingOnDay[]> {
@@ -28,9 +31,11 @@ export async function dueOfMember(context: ReadContext, holdings: readonly Holdi
     ...(await dueOfDeliveries(context, holdings, coming)),
     ...(await dueOfMoney(context)),
     ...(await dueOfSheets(context, holdings)),
+    ...(await dueOfDates(context, holdings)),
     ...(await dueOfSeed(context, holdings)),
     ...(await dueOfStore(context, holdings)),
     ...(await dueOfGround(context, holdings)),
+    ...(await dueOfBoard(context)),
   ];
 }
 
@@ -41,6 +46,7 @@ export async function datesOfMember(context: ReadContext, holdings: readonly Hol
     ...(await datesOfDeliveries(context, holdings, coming)),
     ...(await datesOfResidues(context, coming)),
     ...(await datesOfSheets(context, holdings)),
+    ...(await datesOfDates(context, holdings)),
     ...(await datesOfSeed(context, holdings)),
     ...(await datesOfStore(context, holdings)),
   ];

@@ -1,4 +1,6 @@
 import type { Row } from '../row';
+import { dates } from './dates';
+import { board } from './board';
 import { deliveries } from './deliveries';
 import { ground } from './ground';
 import { harvest } from './harvest';
@@ -31,7 +33,9 @@ export const rows: readonly Row[] = [
   ...paths,
   ...ordering,
   ...season,
+  ...dates,
   ...seed,
   ...reminders,
   ...store,
+  ...board,
 ];

@@ -1,5 +1,7 @@
 import type { DueItem } from '@/app/_ui/due-list';
 import type { Due } from '@/lib/usecases/week/due';
+import { datesItem } from './dates-due';
+import { boardItem } from './board-due';
 import { deliveryItem } from './delivery-due';
 import { groundItem } from './ground-due';
 import { owesItem } from './owes-due';
@@ -22,6 +24,12 @@ export function dueItem(due: Due, week: Week): DueItem {
       return groundItem(due, society);
     case 'owes':
       return owesItem(due, society);
+    case 'sow':
+    case 'also-in-window':
+    case 'clear-for':
+    case 'ready-ground':
+    case 'clash':
+      return datesItem(due, society, week.units);
     case 'list-seed':
     case 'fetch-seed':
     case 'run-seed':
@@ -32,6 +40,10 @@ export function dueItem(due: Due, week: Week): DueItem {
     case 'store-cured':
     case 'store-use-now':
       return storeItem(due, society);
+    case 'must-read':
+    case 'replies':
+    case 'reported':
+      return boardItem(due, society, timeZone);
     default:
       return residueItem(due, society, today, timeZone);
   }

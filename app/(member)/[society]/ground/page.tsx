@@ -53,6 +53,9 @@ export default async function GroundPage({ params, searchParams }: Props) {
         ) : null}
         {isOwn ? (
           <>
+            <Link className="button" href={`/${society}/dates`}>
+              Dates
+            </Link>
             <Link className="button" href={`/${society}/ground/harvests`}>
               Harvests
             </Link>

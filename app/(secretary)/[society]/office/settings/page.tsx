@@ -6,6 +6,7 @@ import { SelectField, TextField } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
 import { PageHead, Sheet } from '@/app/_ui/sheet';
 import { Table } from '@/app/_ui/table';
+import { formatMonthDay } from '@/lib/domain/calendar/month-day';
 import {
   deliveryRules,
   isSettingKey,
@@ -126,12 +127,12 @@ function ValueField({ settingKey, value }: { settingKey: SettingKey; value: stri
       />
     );
   const hint =
-    setting.kind === 'whole' ? `${setting.least} to ${setting.most} ${setting.unit}` : 'Month and day, such as 05-01';
+    setting.kind === 'whole' ? `${setting.least} to ${setting.most} ${setting.unit}` : 'Day and month, such as 1 May';
   return (
     <TextField
       name="value"
       label="Value"
-      value={value}
+      value={setting.kind === 'month-day' ? formatMonthDay(value) : value}
       hint={hint}
       inputMode={setting.kind === 'whole' ? 'numeric' : 'text'}
       className="short-field"

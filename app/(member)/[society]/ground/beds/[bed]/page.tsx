@@ -75,6 +75,9 @@ export default async function BedPage({ params, searchParams }: Props) {
         <Link className="button" href={`/${society}/ground${holdingId ? `?holding=${holdingId}` : ''}`}>
           Back to the ground
         </Link>
+        <Link className="button" href={`/${society}/dates${holdingId ? `?holding=${holdingId}` : ''}`}>
+          Dates
+        </Link>
       </PageHead>
       <div className="stack">
         <Sheet title="What may stand here?">
