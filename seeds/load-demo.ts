@@ -18,6 +18,7 @@ import { previewSheet } from '@/lib/usecases/sheets/preview-sheet';
 import { readSheet } from '@/lib/usecases/sheets/read-sheet';
 import { tickTrench } from '@/lib/usecases/sheets/tick-trench';
 import { type Chance, chanceOf } from './chance';
+import { loadBoard } from './demo/board';
 import { planStraw } from './demo/straw';
 import { planDates } from './demo/dates';
 import { loadPastDelivery } from './demo/deliveries';
@@ -103,6 +104,11 @@ async function loadDemo(now: Date): Promise<void> {
       ground.made.filter(({ number }) => numbers.some((one) => one === number)).map(({ id }) => id),
       { chance: chanceOf(1911), today, most: 7 },
     );
+  const caller = (name: string) => callerOf(scope.slug, memberOf.get(name) ?? '');
+  const open = await db().delivery.findFirst({ where: { societyId: society.id, state: 'open' }, select: { id: true } });
+  const writers = { chair: await caller('Constance Hale'), secretary: await caller('Gwyneth Apsley') };
+  const talkers = { ines: await caller('Ines Calloway'), bea: await caller('Bea Longmire') };
+  await loadBoard({ ...writers, ...talkers }, open?.id ?? '', done);
   await loadSecondSociety(memberOf, today);
   const state = process.env.BARROWMOOT_STATE ?? '.data';
   fs.mkdirSync(state, { recursive: true });

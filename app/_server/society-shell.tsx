@@ -15,6 +15,7 @@ export async function SocietyShell({ slug, children }: { slug: string; children:
     { href: `${home}/ground`, label: 'My ground' },
     { href: `${home}/deliveries`, label: 'Deliveries' },
     { href: `${home}/site`, label: 'Site' },
+    { href: `${home}/board`, label: 'Board' },
     ...(canReadCommitteePapers({ memberId, roles }) ? [{ href: `${home}/office`, label: 'Office' }] : []),
   ];
   const ground = plots.length

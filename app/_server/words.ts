@@ -1,5 +1,6 @@
 import type { Refusal, RefusalCode } from '@/lib/usecases/refusal';
 import { datesWords } from './words/dates';
+import { boardWords } from './words/board';
 import { deliveriesWords } from './words/deliveries';
 import { groundWords } from './words/ground';
 import { harvestWords } from './words/harvest';
@@ -37,6 +38,7 @@ const words: Words<RefusalCode> = {
   ...heapWords,
   ...remindersWords,
   ...storeWords,
+  ...boardWords,
 };
 
 /** A refusal in plain words: what was not done, and what would be accepted. */

@@ -148,3 +148,14 @@ export async function lockSecretaries(tx: Tx, scope: Scope): Promise<string[]> {
     SELECT "memberId" FROM "MemberRole" WHERE "societyId" = ${scope.societyId}::uuid AND "role" = 'secretary' FOR UPDATE`;
   return rows.map(({ memberId }) => memberId);
 }
+
+/** Whether the viewer’s name stays on what they wrote on the board when they have left. */
+export async function nameStaysOf(db: Db, { societyId, memberId: id }: Scope): Promise<boolean> {
+  const row = await db.member.findFirst({ where: { id, societyId }, select: { nameStays: true } });
+  return row?.nameStays ?? true;
+}
+
+/** Choose that. */
+export async function setNameStays(tx: Tx, { societyId, memberId: id }: Scope, nameStays: boolean): Promise<void> {
+  await tx.member.updateMany({ where: { id, societyId }, data: { nameStays } });
+}

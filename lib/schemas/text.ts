@@ -27,6 +27,14 @@ export function optionalLine(what: string, max = 80) {
     .transform((typed) => typed || null);
 }
 
+/** Several lines of text that must say something. */
+export function note(what: string, max: number) {
+  return text(`Give ${what}.`, max, `Keep ${what} to ${max.toLocaleString('en-GB')} characters.`)
+    .refine((typed) => visible.test(typed), { error: `Give ${what}.`, abort: true })
+    .refine((typed) => !controls.test(typed), `Keep ${what} to plain text.`)
+    .transform((typed) => typed.replaceAll('\r\n', '\n'));
+}
+
 /** A note of several lines that may be left empty; empty comes out as null. */
 export function optionalNote(what: string, max = 2000) {
   const plain = `Keep ${what} to plain text.`;

@@ -1,4 +1,5 @@
 import type { DatesRefusal } from './refusals/dates';
+import type { BoardRefusal } from './refusals/board';
 import type { DeliveriesRefusal } from './refusals/deliveries';
 import type { GroundRefusal } from './refusals/ground';
 import type { HarvestRefusal } from './refusals/harvest';
@@ -35,7 +36,8 @@ export type RefusalCode =
   | MoneyRefusal
   | SuppliersRefusal
   | RemindersRefusal
-  | StoreRefusal;
+  | StoreRefusal
+  | BoardRefusal;
 
 export type Refusal =
   | {

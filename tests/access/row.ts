@@ -81,6 +81,14 @@ export type Ids = Readonly<
     | 'sparePlaceId'
     | 'lotId'
     | 'goingOverId'
+    | 'threadId'
+    | 'noticeId'
+    | 'lockedThreadId'
+    | 'postId'
+    | 'ownPostId'
+    | 'reportedPostId'
+    | 'hiddenPostId'
+    | 'pictureId'
     | 'bedName',
     string
   >

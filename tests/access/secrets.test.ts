@@ -63,6 +63,17 @@ const seen: Readonly<Record<string, readonly Person[]>> = {
   'own account': committee,
   'how to pay': everybody,
   'drop point by the tap': everybody,
+  // The board: all of it every member's, but what is hidden or was taken back, and what was told of it.
+  'talk title': everybody,
+  'post words': everybody,
+  'words before an edit': everybody,
+  'notice words': everybody,
+  'picture says': everybody,
+  'board rules': everybody,
+  'hidden words': [...committee, 'neighbour'],
+  'hidden because': [...committee, 'neighbour'],
+  'words taken back': [...committee, 'holder'],
+  'reported because': [...committee, 'neighbour'],
   // Manure of one’s own is one’s own affair.
   'own manure': ['holder'],
   // So is what a household keeps and eats.

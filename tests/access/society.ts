@@ -5,6 +5,7 @@ import type { Caller } from '@/lib/usecases/operation';
 import { changeHabits } from '@/lib/usecases/recipes/change-habits';
 import { changeSetting } from '@/lib/usecases/settings/settings';
 import { done, makeSociety, once } from '../fixtures/society';
+import { makeBoard } from './fill/board';
 import { makeDeliveries } from './fill/deliveries';
 import { makeGround } from './fill/ground';
 import { makeHarvests } from './fill/harvest';
@@ -48,6 +49,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
   const store = await makeStore(word, members, { ...ground.ids, otherHoldingId: ground.otherHoldingId });
   const money = await makeMoney(word, members, ground.ids.holdingId, deliveries.settledId);
   await makeReminders(members);
+  const board = await makeBoard(word, members);
   const { secretary, chair, treasurer, gateHelper, holder, neighbour } = members;
   const rule = once({ key: 'barrowLitres', value: '85', from: todayIn('Europe/London') });
   await done(changeSetting.run(secretary.caller, rule));
@@ -74,6 +76,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
       ...waiting,
       ...suppliers,
       ...store,
+      ...board,
       siteId: society.siteId,
       holderId: holder.id,
       spareMemberId: members.spare.id,

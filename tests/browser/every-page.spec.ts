@@ -27,6 +27,10 @@ const member = [
   '/money',
   '/me',
   '/me/reminders',
+  '/board',
+  '/board/new',
+  '/board/search?words=onions',
+  '/board/rules',
   '/store',
   '/store/places',
   '/store/round',
@@ -58,6 +62,8 @@ const office = [
   '/rotation',
   '/rotation/print',
   '/export',
+  '/../board/notice',
+  '/../board/reports',
   '/../deliveries/season',
 ];
 

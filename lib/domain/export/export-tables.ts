@@ -1,3 +1,4 @@
+import { boardTables } from './board-tables';
 import { deliveryTables } from './delivery-tables';
 import type { ExportTable } from './export-table';
 import { groundTables } from './ground-tables';
@@ -17,4 +18,5 @@ export const exportTables: readonly ExportTable[] = [
   ...storeTables,
   ...seedTables,
   ...reminderTables,
+  ...boardTables,
 ];

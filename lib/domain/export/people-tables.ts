@@ -52,6 +52,7 @@ export const peopleTables: readonly ExportTable[] = [
       units: 'what they measure in: metric or imperial',
       joinedOn: 'the day they joined',
       leftOn: 'the first day on which they were no member; empty while they are',
+      nameStays: 'whether their name stays on what they wrote on the board',
       erasedAt: 'when their contact details were erased',
       ...createdAt,
     },

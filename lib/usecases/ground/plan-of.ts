@@ -11,6 +11,7 @@ import { byFrame } from '@/lib/domain/ground/by-frame';
 import { type Footprint, overlap } from '@/lib/domain/ground/footprint';
 import type { Frame } from '@/lib/domain/ground/frame';
 import type { Polygon } from '@/lib/domain/ground/polygon';
+import type { Sight } from '@/lib/domain/policy/sight';
 import { bareKey } from '@/lib/domain/rotation/recorded-planting';
 
 type PlanPlanting = {
@@ -37,9 +38,6 @@ export type PlanPlot = {
   readonly toLet: boolean;
   readonly mine: boolean;
 };
-
-/** What a viewer may see of a plot's beds. */
-export type Sight = 'all' | 'crop' | 'group' | 'nothing';
 
 /**
  * The drawing's data: plots with their beds, and on each bed what stood there in a season, by ground and not by label.

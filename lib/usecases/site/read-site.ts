@@ -5,10 +5,11 @@ import { holdingsOfMember } from '@/lib/data/holding';
 import { letPlotIds, type PlotOnDay } from '@/lib/data/plot';
 import { settingsOn } from '@/lib/data/setting';
 import { pathsOf } from '@/lib/data/site-path';
-import { canEnter, canReadCommitteePapers, canRunSociety } from '@/lib/domain/policy/standing';
+import { type Sight, sightOf } from '@/lib/domain/policy/sight';
+import { canEnter, canRunSociety } from '@/lib/domain/policy/standing';
 import type { Compliance } from '@/lib/domain/rotation/compliance';
 import { query, type ReadContext } from '../operation';
-import { type PlanBed, planOf, type Sight } from '../ground/plan-of';
+import { type PlanBed, planOf } from '../ground/plan-of';
 import { type NamedFinding, nameFindings } from '../ground/rotation-settings';
 import { siteAsked } from './site-asked';
 import { readSiteGround, type SiteGround } from './site-ground';
@@ -54,7 +55,7 @@ export const readSite = query({
     const plots = ground.plotsIn(season);
     const compliance = ground.complianceIn(season);
     const own = new Set(mine.flatMap((holding) => holding.plots.map(({ id }) => id)));
-    const sight = sightFor(scope, settings.neighboursSee, own);
+    const sight = (plotId: string) => sightOf(scope, settings.neighboursSee, own.has(plotId));
     const { short, marks } = shortBeds(ground, compliance, plots, sight);
     const trend = years.map((year) => ({ year, total: ground.complianceIn(year).total }));
     return {
@@ -83,28 +84,16 @@ export const readSite = query({
   },
 });
 
-function sightFor(
-  scope: ReadContext['scope'],
-  neighbours: string,
-  own: ReadonlySet<string>,
-): (plotId: string) => Sight {
-  return (plotId) => {
-    if (own.has(plotId) || canRunSociety(scope)) return 'all';
-    if (canReadCommitteePapers(scope)) return 'crop';
-    return neighbours === 'nothing' ? 'nothing' : neighbours === 'group' ? 'group' : 'crop';
-  };
-}
-
 function shortBeds(
   ground: SiteGround,
   compliance: Compliance,
   plots: readonly PlotOnDay[],
-  sightOf: (plotId: string) => Sight,
+  sightOn: (plotId: string) => Sight,
 ): { short: ShortBed[]; marks: Map<string, PlanBed['mark']> } {
   const numbers = new Map(plots.map(({ id, number }) => [id, number]));
   const marks = new Map<string, PlanBed['mark']>(compliance.short.map(({ bedId }) => [bedId, 'short']));
   const short = compliance.short.flatMap(({ bedId, bedName, plotId, cropKey, shortCm2, areaCm2, findings }) => {
-    const sight = sightOf(plotId);
+    const sight = sightOn(plotId);
     if (sight === 'nothing' || sight === 'group') return [];
     return [
       {

@@ -2,6 +2,7 @@ import 'server-only';
 import { deliveriesOf } from '@/lib/data/delivery';
 import { type HoldingOnDay, holdingsOfMember } from '@/lib/data/holding';
 import type { Dated } from '@/lib/domain/reminders/dated';
+import { type BoardDue, dueOfBoard } from '../board/due-board';
 import { datesOfDates } from '../dates/dates-dates';
 import { type DatesDue, dueOfDates } from '../dates/due-dates';
 import { type OwesDue, dueOfMoney } from '../money/due-money';
@@ -14,7 +15,7 @@ import { datesOfDeliveries, type DeliveryDue, dueOfDeliveries } from './due-deli
 import { dueOfGround, type GroundDue } from './due-ground';
 
 /** One thing that wants doing. All of it is derived: done where it is done. */
-export type Due = DatesDue | DeliveryDue | GroundDue | OwesDue | ResidueDue | SheetDue | StoreDue;
+export type Due = BoardDue | DatesDue | DeliveryDue | GroundDue | OwesDue | ResidueDue | SheetDue | StoreDue;
 
 /** The holdings with ground that the viewer holds or shares today. */
 export async function ownHoldings({ db, scope, today }: ReadContext): Promise<HoldingOnDay[]> {
@@ -32,6 +33,7 @@ export async function dueOfMember(context: ReadContext, holdings: readonly Holdi
     ...(await dueOfDates(context, holdings)),
     ...(await dueOfStore(context, holdings)),
     ...(await dueOfGround(context, holdings)),
+    ...(await dueOfBoard(context)),
   ];
 }
 

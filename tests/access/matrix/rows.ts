@@ -1,5 +1,6 @@
 import type { Row } from '../row';
 import { dates } from './dates';
+import { board } from './board';
 import { deliveries } from './deliveries';
 import { ground } from './ground';
 import { harvest } from './harvest';
@@ -34,4 +35,5 @@ export const rows: readonly Row[] = [
   ...dates,
   ...reminders,
   ...store,
+  ...board,
 ];

@@ -1,6 +1,7 @@
 import type { DueItem } from '@/app/_ui/due-list';
 import type { Due } from '@/lib/usecases/week/due';
 import { datesItem } from './dates-due';
+import { boardItem } from './board-due';
 import { deliveryItem } from './delivery-due';
 import { groundItem } from './ground-due';
 import { owesItem } from './owes-due';
@@ -34,6 +35,10 @@ export function dueItem(due: Due, week: Week): DueItem {
     case 'store-cured':
     case 'store-use-now':
       return storeItem(due, society);
+    case 'must-read':
+    case 'replies':
+    case 'reported':
+      return boardItem(due, society, timeZone);
     default:
       return residueItem(due, society, today, timeZone);
   }

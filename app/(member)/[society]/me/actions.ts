@@ -6,6 +6,7 @@ import type { FormState } from '@/app/_ui/form-state';
 import { endSession, readSession, startSession } from '@/lib/platform/session';
 import { changeOwnDetails } from '@/lib/usecases/members/keep-members';
 import { changeOwnPassword, signOutEverywhere } from '@/lib/usecases/members/own-account';
+import { chooseNameStays } from '@/lib/usecases/board/name-stays';
 
 export async function changeDetailsAction(slug: string, _: FormState, form: FormData): Promise<FormState> {
   return submitForm(changeOwnDetails, { slug, form, done: () => ({ message: 'Saved.' }) });
@@ -34,4 +35,8 @@ export async function signOutEverywhereAction(): Promise<void> {
   if (session) await signOutEverywhere(session);
   await endSession();
   redirect('/sign-in');
+}
+
+export async function nameStaysAction(slug: string, _: FormState, form: FormData): Promise<FormState> {
+  return submitForm(chooseNameStays, { slug, form, done: () => ({ message: 'Saved.' }) });
 }

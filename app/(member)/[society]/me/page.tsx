@@ -5,14 +5,22 @@ import { ask } from '@/app/_server/caller';
 import { NoteField, TextField, TickField, TickGroup } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
 import { PageHead, Sheet } from '@/app/_ui/sheet';
+import { readNameStays } from '@/lib/usecases/board/name-stays';
 import { readOwnDetails } from '@/lib/usecases/members/read-standing';
-import { changeDetailsAction, changePasswordAction, signOutAction, signOutEverywhereAction } from './actions';
+import {
+  changeDetailsAction,
+  changePasswordAction,
+  nameStaysAction,
+  signOutAction,
+  signOutEverywhereAction,
+} from './actions';
 
 export const metadata: Metadata = { title: 'You' };
 
 export default async function MePage({ params }: { params: Promise<{ society: string }> }) {
   const { society } = await params;
   const { member, units } = await ask(readOwnDetails, society);
+  const { nameStays } = await ask(readNameStays, society);
   return (
     <>
       <PageHead
@@ -75,6 +83,16 @@ export default async function MePage({ params }: { params: Promise<{ society: st
               </button>
             </form>
           </div>
+        </Sheet>
+        <Sheet title="When you leave">
+          <Form action={nameStaysAction.bind(null, society)} writeId={randomUUID()} submit="Save">
+            <TickField
+              name="nameStays"
+              label="My name stays on what I wrote on the board"
+              hint="Without it, it says “a former member” from the day you leave."
+              ticked={nameStays}
+            />
+          </Form>
         </Sheet>
         <Sheet title="What is on record of you">
           <p>

@@ -65,9 +65,7 @@ export function RoundFields({ lotId, measure, units, step, there, justDone, isDu
           />
         ) : null}
       </Reason>
-      <noscript>
-        <p>The button saves the numbers above; where there are none, all is sound.</p>
-      </noscript>
+      <p className="script-off">The button saves the numbers above; where there are none, all is sound.</p>
       <div className="heap-thumb wide">
         <ThumbButton does={lotId} justDone={justDone}>
           {found.length ? `Save: ${found.join(', ')}` : isDue ? 'All sound' : 'All sound, though not due'}

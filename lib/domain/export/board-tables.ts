@@ -1,0 +1,105 @@
+import { createdAt, id, societyId } from './common-columns';
+import { type ExportTable, never, office } from './export-table';
+
+const mine = { column: 'byMemberId', is: 'me' } as const;
+
+/** The board: what the committee and the members wrote. */
+export const boardTables: readonly ExportTable[] = [
+  {
+    table: 'Thread',
+    file: 'threads.csv',
+    says: 'Notices and talks. In a member’s archive: those they began.',
+    columns: {
+      ...id,
+      ...societyId,
+      kind: 'notice or talk',
+      title: 'its title',
+      topic: 'what it is about: site, crop, bed, delivery, trouble or date',
+      topicKey: 'which of them',
+      byMemberId: 'who began it: members.csv',
+      ...createdAt,
+      lastPostAt: 'when it was last written in',
+      pinned: 'true where it stands at the head',
+      endsOn: 'the last day on which it does',
+      mustRead: 'true where members are asked to say that they have read it',
+      lockedAt: 'when it was locked; empty while it is open',
+      lockedWhy: 'why',
+    },
+    owner: mine,
+  },
+  {
+    table: 'Post',
+    file: 'posts.csv',
+    says: 'What was written in them.',
+    columns: {
+      ...id,
+      ...societyId,
+      threadId: 'threads.csv',
+      byMemberId: 'who wrote it: members.csv',
+      body: 'its words, as they were typed',
+      writtenAt: 'when',
+      editedAt: 'when it was last edited',
+      takenBackAt: 'when its author took it back',
+      hiddenAt: 'when the committee hid it',
+      hiddenWhy: 'why',
+    },
+    owner: mine,
+  },
+  {
+    table: 'PostEdit',
+    file: 'post-edits.csv',
+    says: 'What posts said before they were edited.',
+    columns: { ...id, ...societyId, postId: 'posts.csv', body: 'what it said', untilAt: 'until when' },
+    owner: { ...mine, through: { table: 'Post', column: 'postId' } },
+  },
+  {
+    table: 'PostPicture',
+    file: 'post-pictures.csv',
+    says: 'Pictures of posts, without the pictures.',
+    columns: {
+      ...id,
+      ...societyId,
+      postId: 'posts.csv',
+      says: 'what it shows, in words',
+      widthPx: 'width [px]',
+      heightPx: 'height [px]',
+      bytes: never('a picture is not text; it is on the page of its post'),
+      ...createdAt,
+    },
+    owner: { ...mine, through: { table: 'Post', column: 'postId' } },
+  },
+  {
+    table: 'PostReport',
+    file: 'post-reports.csv',
+    says: 'Posts that members told the committee of.',
+    columns: {
+      ...id,
+      ...societyId,
+      postId: 'posts.csv',
+      byMemberId: 'who told: members.csv',
+      why: 'why',
+      at: 'when',
+      settledAt: 'when the committee had looked',
+      outcome: 'hidden or stands',
+    },
+    owner: mine,
+  },
+  {
+    table: 'ThreadRead',
+    file: 'threads-read.csv',
+    says: 'How far each member has read.',
+    columns: {
+      ...societyId,
+      threadId: office('threads.csv'),
+      memberId: office('members.csv'),
+      readToAt: never('how far somebody has read is nobody’s business'),
+      confirmedAt: office('when they said that they had read it'),
+    },
+  },
+  {
+    table: 'BoardRules',
+    file: 'board-rules.csv',
+    says: 'The rules of the board, as they were set. The newest hold.',
+    columns: { ...id, ...societyId, body: 'the rules', setByMemberId: 'members.csv', setAt: 'when' },
+  },
+];

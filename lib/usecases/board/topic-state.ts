@@ -1,0 +1,108 @@
+import 'server-only';
+import { bedById } from '@/lib/data/bed';
+import { cropsOf } from '@/lib/data/crop';
+import type { Db } from '@/lib/data/db';
+import { deliveryById } from '@/lib/data/delivery';
+import { holdingOfPlot } from '@/lib/data/holding';
+import { plantingsIn } from '@/lib/data/planting';
+import { plotById } from '@/lib/data/plot';
+import type { Scope } from '@/lib/data/scope';
+import { settingsOn } from '@/lib/data/setting';
+import { type Topic, typedTopic } from '@/lib/domain/board/topic';
+import { type CalendarDate, daysBetween, isCalendarDate } from '@/lib/domain/calendar/calendar-date';
+import { cropGroupName } from '@/lib/domain/catalogue/crop-groups';
+import { troubleOf } from '@/lib/domain/catalogue/troubles';
+import type { DeliveryState } from '@/lib/domain/delivery/steps';
+import { overlap } from '@/lib/domain/ground/footprint';
+import { canSeeDelivery } from '@/lib/domain/policy/delivery';
+import { canKeepGround } from '@/lib/domain/policy/holding';
+import { sightOf } from '@/lib/domain/policy/sight';
+
+type At = { readonly db: Db; readonly scope: Scope; readonly now: Date; readonly today: CalendarDate };
+
+/** How a thing of the site stands now, as far as the viewer may see it. */
+export type TopicState = Topic &
+  (
+    | { readonly kind: 'crop'; readonly name: string; readonly group: string; readonly breakYears: number | null }
+    | {
+        readonly kind: 'delivery';
+        readonly name: string;
+        readonly state: DeliveryState;
+        readonly arrivesOn: CalendarDate;
+      }
+    | {
+        readonly kind: 'bed';
+        readonly name: string;
+        readonly plotNumber: string;
+        readonly isOwn: boolean;
+        readonly season: number;
+        /** Null where neighbours are not told; none where nothing is recorded. */
+        readonly standing: readonly string[] | null;
+      }
+    | { readonly kind: 'trouble'; readonly name: string; readonly clearYears: number | null }
+    | { readonly kind: 'date'; readonly on: CalendarDate; readonly inDays: number }
+  );
+
+/** How several things stand; what is gone, or not there for the viewer, is left out. */
+export async function topicStates(at: At, topics: readonly Topic[]): Promise<TopicState[]> {
+  const each = new Map(topics.map((topic) => [typedTopic(topic), topic]));
+  const found = await Promise.all([...each.values()].map((topic) => topicState(at, topic)));
+  return found.filter((state) => state !== null);
+}
+
+/** How one thing stands, or null. */
+export async function topicState(at: At, { kind, key }: Topic): Promise<TopicState | null> {
+  if (kind === 'crop') return cropState(at, key);
+  if (kind === 'bed') return bedState(at, key);
+  if (kind === 'delivery') return deliveryState(at, key);
+  if (kind === 'trouble') return troubleState(at, key);
+  return isCalendarDate(key) ? { kind, key, on: key, inDays: daysBetween(at.today, key) } : null;
+}
+
+async function cropState({ db, scope, today }: At, key: string): Promise<TopicState | null> {
+  const [crops, { breakYears }] = await Promise.all([cropsOf(db, scope), settingsOn(db, scope, today)]);
+  const crop = crops.get(key);
+  if (!crop) return null;
+  const breaks = crop.hostGroups.map((host) => breakYears[host] ?? 0);
+  return {
+    ...{ kind: 'crop', key, name: crop.name },
+    group: cropGroupName(crop.cropGroup),
+    breakYears: breaks.length ? Math.max(...breaks) : null,
+  };
+}
+
+async function deliveryState({ db, scope, now }: At, key: string): Promise<TopicState | null> {
+  const delivery = await deliveryById(db, scope, key, now);
+  if (!delivery || !canSeeDelivery(scope, delivery)) return null;
+  const { name, state, arrivesOn } = delivery;
+  return { kind: 'delivery', key, name, state, arrivesOn };
+}
+
+async function troubleState({ db, scope, today }: At, key: string): Promise<TopicState | null> {
+  const trouble = troubleOf(key);
+  if (!trouble) return null;
+  const { troubleYears } = await settingsOn(db, scope, today);
+  return { kind: 'trouble', key, name: trouble.name, clearYears: troubleYears[key] ?? null };
+}
+
+async function bedState({ db, scope, today }: At, key: string): Promise<TopicState | null> {
+  const bed = await bedById(db, scope, key);
+  const plot = bed && (await plotById(db, scope, bed.plotId));
+  if (!bed || !plot) return null;
+  const [holding, settings, crops] = await Promise.all([
+    holdingOfPlot(db, scope, plot.id, today),
+    settingsOn(db, scope, today),
+    cropsOf(db, scope),
+  ]);
+  const isOwn = canKeepGround(scope, holding);
+  const season = Number(today.slice(0, 4));
+  const sight = sightOf(scope, settings.neighboursSee, isOwn);
+  const there = (await plantingsIn(db, scope, crops, { from: season, to: season }, [bed.frameId])).filter((planting) =>
+    overlap(planting.footprint, bed.footprint),
+  );
+  const named = there.map(({ cropName, cropGroup }) =>
+    sight === 'group' ? cropGroup && cropGroupName(cropGroup) : cropName,
+  );
+  const standing = sight === 'nothing' ? null : [...new Set(named.filter((name) => name !== null))];
+  return { kind: 'bed', key, name: bed.name, plotNumber: plot.number, isOwn, season, standing };
+}
