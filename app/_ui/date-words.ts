@@ -52,7 +52,7 @@ export function spanWords({ from, to }: { readonly from: CalendarDate; readonly 
 }
 
 /** The same in short, for a narrow column: 1 Oct – 30 Nov 2026. */
-export function shortSpanWords({ from, to }: { readonly from: CalendarDate; readonly to: CalendarDate }): string {
+function shortSpanWords({ from, to }: { readonly from: CalendarDate; readonly to: CalendarDate }): string {
   const short = (day: CalendarDate) => dayAndMonth(day).replace(/ ([A-Z][a-z]{2})[a-z]*$/, ' $1');
   const year = yearOf(from) === yearOf(to) ? '' : ` ${yearOf(from)}`;
   return `${short(from)}${year} – ${short(to)} ${yearOf(to)}`;

@@ -29,8 +29,8 @@ export function nextSteps(planting: DatedPlanting, frosts: Frosts, today: Calend
   return steps.sort((a, b) => compare(a.to, b.to) || compare(a.from, b.from));
 }
 
-/** Whether a step puts seed somewhere. */
-export function isSowing(step: DatedWindow['step']): boolean {
+// Seed goes somewhere.
+function isSowing(step: DatedWindow['step']): boolean {
   return step === 'under-cover' || step === 'seedbed' || step === 'in-place';
 }
 
