@@ -62,8 +62,8 @@ test('a share-out worked out in a browser is the server’s, to the last million
   const here = given.map((inputs) => JSON.stringify(workAgain(inputs, [])));
   expect(new Set(here).size).toBe(instances);
   const there = await page.evaluate(async (all) => {
-    const module = '/lib/domain/sharing/work-again';
-    const { workAgain } = await import(module);
+    const address = '/lib/domain/sharing/work-again';
+    const { workAgain } = await import(address);
     return all.map((inputs) => JSON.stringify(workAgain(inputs, [])));
   }, given);
   expect(there).toEqual(here);

@@ -1,9 +1,12 @@
-import { addDays, type CalendarDate } from '../calendar/calendar-date';
+import { addDays, calendarDate, type CalendarDate, daysBetween } from '../calendar/calendar-date';
 
 /** Letters go out on Monday from this hour on, where the society lives; … */
 const fromHour = 6;
 /** … and, where nothing ran then, up to and including Wednesday: after that the week is half over. */
-const lastWeekday = 3;
+const lastDay = 2;
+
+/** A Monday to count from. */
+const someMonday = calendarDate('1900-01-01');
 
 /**
  * The week whose letter is to go out now, by its Monday.
@@ -14,10 +17,9 @@ const lastWeekday = 3;
  * @example     Monday 30 November 2026, 07:00 → 2026-11-30; Sunday → null
  */
 export function letterWeek(wall: string): CalendarDate | null {
-  const today = wall.slice(0, 10) as CalendarDate;
-  // Sunday is 0.
-  const weekday = new Date(`${today}T00:00:00Z`).getUTCDay();
-  if (weekday < 1 || weekday > lastWeekday) return null;
-  if (weekday === 1 && Number(wall.slice(11, 13)) < fromHour) return null;
-  return addDays(today, 1 - weekday);
+  const today = calendarDate(wall.slice(0, 10));
+  const sinceMonday = daysBetween(someMonday, today) % 7;
+  if (sinceMonday > lastDay) return null;
+  if (sinceMonday === 0 && Number(wall.slice(11, 13)) < fromHour) return null;
+  return addDays(today, -sinceMonday);
 }

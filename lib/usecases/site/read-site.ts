@@ -8,7 +8,7 @@ import { pathsOf } from '@/lib/data/site-path';
 import { type Sight, sightOf } from '@/lib/domain/policy/sight';
 import { canEnter, canRunSociety } from '@/lib/domain/policy/standing';
 import type { Compliance } from '@/lib/domain/rotation/compliance';
-import { query, type ReadContext } from '../operation';
+import { query } from '../operation';
 import { type PlanBed, planOf } from '../ground/plan-of';
 import { type NamedFinding, nameFindings } from '../ground/rotation-settings';
 import { siteAsked } from './site-asked';

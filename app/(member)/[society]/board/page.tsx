@@ -3,7 +3,7 @@ import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
 import { dayWords } from '@/app/_ui/delivery-words';
 import { Empty, PageHead, Sheet } from '@/app/_ui/sheet';
-import { topicName } from '@/app/_ui/topic-words';
+import { topicName } from './_parts/topic-words';
 import { readBoard } from '@/lib/usecases/board/read-board';
 import { SearchForm } from './_parts/search-form';
 import { ThreadTable } from './_parts/thread-table';

@@ -6,7 +6,7 @@ import { Empty, PageHead } from '@/app/_ui/sheet';
 import { readInvitation } from '@/lib/usecases/members/join';
 import { joinAction } from '../../actions';
 
-export const metadata: Metadata = { title: 'Join', referrer: 'no-referrer' };
+export const metadata: Metadata = { title: 'Join' };
 
 export default async function JoinPage({ params }: { params: Promise<{ token: string }> }) {
   const { token } = await params;

@@ -5,7 +5,7 @@ import { Form } from '@/app/_ui/form';
 import { PageHead } from '@/app/_ui/sheet';
 import { resetAction } from '../../actions';
 
-export const metadata: Metadata = { title: 'A new password', referrer: 'no-referrer' };
+export const metadata: Metadata = { title: 'A new password' };
 
 export default async function ResetPage({ params }: { params: Promise<{ token: string }> }) {
   const { token } = await params;

@@ -5,7 +5,7 @@ import { Empty, PageHead } from '@/app/_ui/sheet';
 import { readUnsubscribe } from '@/lib/usecases/reminders/letter-wish';
 import { unsubscribeAction } from '../../actions';
 
-export const metadata: Metadata = { title: 'The weekly letter', referrer: 'no-referrer' };
+export const metadata: Metadata = { title: 'The weekly letter' };
 
 export default async function UnsubscribePage({ params }: { params: Promise<{ token: string }> }) {
   const { token } = await params;

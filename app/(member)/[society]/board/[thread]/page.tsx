@@ -83,9 +83,9 @@ export default async function ThreadPage({ params, searchParams }: Props) {
           <Form action={confirmAction.bind(null, society, threadId)} writeId={randomUUID()} submit="I have read it" />
         ) : null}
         {thread.mustRead && read.hasConfirmed ? <p className="soft">You have said that you read it.</p> : null}
-        <noscript>
+        <div className="script-off">
           <Form action={markReadAction.bind(null, society, threadId)} writeId={randomUUID()} submit="Mark as read" />
-        </noscript>
+        </div>
       </Sheet>
       {thread.lockedAt ? null : (
         <Sheet title="Write in it">

@@ -1,7 +1,7 @@
 import Link from 'next/link';
 import { whenWords } from '@/app/_ui/delivery-words';
 import { Table } from '@/app/_ui/table';
-import { topicName, topicNow } from '@/app/_ui/topic-words';
+import { topicName, topicNow } from './topic-words';
 import type { readBoard } from '@/lib/usecases/board/read-board';
 
 type Board = Awaited<ReturnType<typeof readBoard.run>>;

@@ -1,5 +1,5 @@
 import Link from 'next/link';
-import { topicName, topicNow, topicPath } from '@/app/_ui/topic-words';
+import { topicName, topicNow, topicPath } from './topic-words';
 import type { TopicState } from '@/lib/usecases/board/topic-state';
 
 /** A thing of the site that is written about, and how it stands now. */

@@ -1,5 +1,5 @@
 import type { TopicState } from '@/lib/usecases/board/topic-state';
-import { dayWords, stateWords } from './delivery-words';
+import { dayWords, stateWords } from '@/app/_ui/delivery-words';
 
 /** What a thread is about, in a few words. */
 export function topicName(state: TopicState): string {
