@@ -56,8 +56,14 @@ export default async function GroundPage({ params, searchParams }: Props) {
             <Link className="button" href={`/${society}/dates`}>
               Dates
             </Link>
+            <Link className="button" href={`/${society}/seed`}>
+              Seed
+            </Link>
             <Link className="button" href={`/${society}/ground/harvests`}>
               Harvests
+            </Link>
+            <Link className="button" href={`/${society}/store`}>
+              Store
             </Link>
             <Link className="button" href={`/${society}/ground/recipes`}>
               Recipes and habits
