@@ -276,7 +276,7 @@ describe('lists and their closing', () => {
     const order = await open();
     await done(closeSeedOrder.run(secretary, once({ orderId: order.orderId })));
     expect(await refusedWith(markSeedOrdered.run(secretary, once({ orderId: order.orderId, extra: '0' })))).toEqual([
-      'nothing-listed',
+      'nobody-wants-any',
     ]);
     await done(callOffSeedOrder.run(secretary, once({ orderId: order.orderId, sure: 'yes' })));
     expect(

@@ -14,7 +14,7 @@ export type SeedRefusal =
   | 'list-closed'
   | 'order-not-now'
   | 'wants-too-much'
-  | 'nothing-listed'
+  | 'nobody-wants-any'
   | 'more-came'
   | 'handed-out-already'
   | 'nothing-to-hand-out'

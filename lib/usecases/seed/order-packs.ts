@@ -25,7 +25,7 @@ export const markSeedOrdered = mutation({
       packs.map((pack, at) => ({ id: pack.id, ordered: counts.get(id)?.[at] ?? 0 })),
     );
     const packs = ordered.reduce((sum, pack) => sum + pack.ordered, 0);
-    if (packs === 0) refuse('nothing-listed');
+    if (packs === 0) refuse('nobody-wants-any');
     await writePacks(tx, scope, ordered);
     await moveSeedOrder(tx, scope, orderId, { state: 'ordered', orderedAt: now, extraMinor });
     note({ verb: 'ordered', thing, thingId: orderId, after: { packs, seedMinor, extraMinor } });
