@@ -5,6 +5,7 @@ import { say } from '../../scripts/start/steps.mjs';
 import { killRunning } from '../../scripts/test/child.mjs';
 import { startThrowawayPostgres } from '../../scripts/test/throwaway-postgres.mjs';
 import { loadDatabase } from './bench-database';
+import { briefBoard, measureBoard, wholeBoard } from './board';
 import { measureBooking } from './booking';
 import { measureCompliance, measureHistory } from './compliance';
 import { measureFairness } from './fairness';
@@ -74,6 +75,7 @@ async function measure(): Promise<string> {
     memory: () => measureMemory(databaseUrl, mates, requests),
     'start-up': () => measureStartUp(databaseUrl, folder),
     'delivery-days': () => measureDeliveryDays(folder, isQuick ? brief : whole, seconds),
+    board: () => measureBoard(server, folder, isQuick ? briefBoard : wholeBoard, seconds),
     letters: () => measureLetters(server, isQuick ? briefLetters : wholeLetters),
     scripts: () => measureScripts(databaseUrl, mates),
   };
