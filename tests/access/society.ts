@@ -40,6 +40,9 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
   const society = await makeSociety(tag);
   await db().site.update({ where: { id: society.siteId }, data: { name: word('site') } });
   const members = await makeMembers(society, word);
+  // First, since the book shows its newest page.
+  const board = await makeBoard(word, members);
+  await makeReminders(members);
   const ground = await makeGround(society, word, members);
   const { holdingId } = ground.ids;
   const holdings = { holdingId, otherHoldingId: ground.otherHoldingId };
@@ -52,8 +55,6 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
   const tests = await makeTests(word, members, deliveries.openId);
   const store = await makeStore(word, members, { ...ground.ids, otherHoldingId: ground.otherHoldingId });
   const money = await makeMoney(word, members, ground.ids.holdingId, deliveries.settledId);
-  await makeReminders(members);
-  const board = await makeBoard(word, members);
   const { secretary, chair, treasurer, gateHelper, holder, neighbour } = members;
   const rule = once({ key: 'barrowLitres', value: '85', from: todayIn('Europe/London') });
   await done(changeSetting.run(secretary.caller, rule));

@@ -70,7 +70,7 @@ function shownTo({ scope }: ReadContext, { threadId: _, ...post }: PostRecord, i
   const isMine = post.byMemberId === scope.memberId;
   const may = { isMine, canEdit: canEditPost(scope, post, isLocked) };
   if (canReadPost(scope, post)) return { ...post, ...may };
-  return { ...post, ...may, body: null, edits: [], pictures: [] };
+  return { ...post, ...may, body: null, hiddenWhy: null, edits: [], pictures: [] };
 }
 
 /** One post that the viewer may edit, or take out of order. */

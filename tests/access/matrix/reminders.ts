@@ -7,5 +7,5 @@ export const reminders: readonly Row[] = [
   { operation: readReminders, input: () => ({}), allow: everybody },
   { operation: makeFeed, input: () => once({}), allow: everybody },
   { operation: revokeFeed, input: () => once({}), allow: everybody },
-  { operation: chooseWeeklyLetter, input: () => once({ wanted: 'on' }), allow: everybody },
+  { operation: chooseWeeklyLetter, input: () => once({}), allow: everybody },
 ];
