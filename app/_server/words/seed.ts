@@ -35,7 +35,8 @@ export const seedWords: Words<SeedRefusal> = {
   'list-closed': ({ at }) => `The list closed at ${at}. Ask the secretary whether anything can still be changed.`,
   'order-not-now': ({ state = '' }) => `That cannot be done now: the order is ${states[state] ?? state}.`,
   'wants-too-much': () => 'With what others want that is more than one order can be worked out for. Give less.',
-  'nobody-wants-any': () => 'Nobody wants anything of it, so there is nothing to order. Call it off, or give it longer.',
+  'nobody-wants-any': () =>
+    'Nobody wants anything of it, so there is nothing to order. Call it off, or give it longer.',
   'more-came': ({ ordered }) => `Give whole packs from 0 to ${ordered}: that many were ordered.`,
   'handed-out-already': () =>
     'Some of this was handed out, and would then be another amount. Take those ticks back first.',

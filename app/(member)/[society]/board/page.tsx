@@ -58,7 +58,7 @@ export default async function BoardPage({ params, searchParams }: Props) {
             {notices.map(({ id, title, endsOn, mustRead, isConfirmed, isUnread }) => (
               <li key={id}>
                 <Link href={`${at}/${id}`}>{isUnread ? <strong>{title}</strong> : title}</Link>
-                {mustRead && !isConfirmed ? <span className="mark short">please read</span> : null}
+                {mustRead && !isConfirmed ? <span className="mark short gap">please read</span> : null}
                 {endsOn ? <span className="soft small"> until {dayWords(endsOn)}</span> : null}
               </li>
             ))}

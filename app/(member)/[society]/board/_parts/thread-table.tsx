@@ -21,7 +21,7 @@ export function ThreadTable({ society, threads, states, timeZone }: Props) {
           cells: [
             <div key="title">
               <Link href={`/${society}/board/${id}`}>{isUnread ? <strong>{title}</strong> : title}</Link>
-              {isUnread ? <span className="mark unknown">new</span> : null}
+              {isUnread ? <span className="mark unknown gap">new</span> : null}
               <div className="small soft">
                 {[
                   kind === 'notice' ? 'notice' : null,

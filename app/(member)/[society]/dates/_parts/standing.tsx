@@ -43,7 +43,7 @@ function clearWords(ways: readonly CropWay[]): string {
   const spans = ways.flatMap(({ way, windows }) =>
     windows
       .filter(({ step }) => step === 'clear')
-      .map((window) => [wayWords(way), spanWords(window)].filter(Boolean).join(': ')),
+      .map((window) => [spanWords(window), wayWords(way) && `(begun ${wayWords(way)})`].filter(Boolean).join(' ')),
   );
   return spans.length ? `By its windows it is cleared from ${spans.join(', or ')}.` : 'It stands until it is cleared.';
 }
