@@ -5,7 +5,7 @@ import { dayWords, whenWords } from '@/app/_ui/delivery-words';
 import { DueList } from '@/app/_ui/due-list';
 import { Empty, PageHead, Sheet } from '@/app/_ui/sheet';
 import { readWeek } from '@/lib/usecases/week/read-week';
-import { dueItem } from './_parts/due-item';
+import { dueItem, lateFirst } from './_parts/due-item';
 import { ruleParts } from './_parts/rule-line';
 
 export const metadata: Metadata = { title: 'This week' };
@@ -13,7 +13,7 @@ export const metadata: Metadata = { title: 'This week' };
 export default async function WeekPage({ params }: { params: Promise<{ society: string }> }) {
   const { society } = await params;
   const { due, rules, lately, today, timeZone, units, holds } = await ask(readWeek, society);
-  const items = due.map((one) => dueItem(one, { society, today, timeZone, units }));
+  const items = lateFirst(due.map((one) => dueItem(one, { society, today, timeZone, units })));
   const counted = [
     'Nothing wants',
     'One thing wants',

@@ -48,3 +48,8 @@ export function dueItem(due: Due, week: Week): DueItem {
       return residueItem(due, society, today, timeZone);
   }
 }
+
+/** What is late before all else; within both, as they came. */
+export function lateFirst(items: readonly DueItem[]): DueItem[] {
+  return [...items.filter(({ late }) => late), ...items.filter(({ late }) => !late)];
+}

@@ -1,6 +1,6 @@
 import { dayWords } from '@/app/_ui/delivery-words';
 import type { LetterFacts } from '@/lib/usecases/reminders/weekly-letter';
-import { dueItem } from './due-item';
+import { dueItem, lateFirst } from './due-item';
 import { ruleParts } from './rule-line';
 
 /** The weekly letter: the lines of “This week”, late ones first, and where to do each. */
@@ -8,8 +8,7 @@ export function weekLetter(facts: LetterFacts): { subject: string; body: string 
   const { societyName, memberName, today, slug, due, rules, url, endsUrl } = facts;
   const origin = url.slice(0, url.lastIndexOf('/'));
   const items = due.map((one) => dueItem(one, { ...facts, society: slug }));
-  const ordered = [...items.filter(({ late }) => late), ...items.filter(({ late }) => !late)];
-  const lines = ordered.map(({ when, what, action }) => `- ${when}: ${what}\n  ${origin}${action.href}`);
+  const lines = lateFirst(items).map(({ when, what, action }) => `- ${when}: ${what}\n  ${origin}${action.href}`);
   const changed = rules
     .map(ruleParts)
     .map(({ name, before, after, since }) => `- ${name}: from ${before} to ${after}, ${since}.`);
