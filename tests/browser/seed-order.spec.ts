@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test';
+import { planCrop } from './plan-crop';
 import { expect, expectAccessible, expectNoSidewaysScroll, signIn, test } from './test';
 
 const office = '/withy-reach/office';
@@ -108,7 +109,7 @@ test('lists are pooled, ordered, ticked off, handed out and charged', async ({ p
 
 test('a member sees what the plan needs, keeps a tin, and takes the list over', async ({ page }, info) => {
   const variety = `Any, ${info.project.name}`;
-  await signIn(page, 'member');
+  await planCrop(page, 'treasurer', 'leek');
   await page.goto('/withy-reach/seed');
   await expect(page.getByRole('heading', { level: 1, name: /^Seed for \d{4}$/ })).toBeVisible();
   const plantings = page.locator('section', { hasText: 'What each planting takes' });

@@ -39,9 +39,14 @@ export async function signIn(page: Page, role: string): Promise<void> {
 
 /** Nothing on the page that axe knows to be a barrier. */
 export async function expectAccessible(page: Page): Promise<void> {
-  // A page's title may come after its heading, when it was reached by a link.
-  await expect(page).toHaveTitle(/./);
-  const { violations } = await new AxeBuilder({ page }).analyze();
+  const look = async () => {
+    // A page's title may come after its heading, when it was reached by a link.
+    await expect(page).toHaveTitle(/./);
+    return (await new AxeBuilder({ page }).analyze()).violations;
+  };
+  const first = await look();
+  // And it goes and comes while a page is shown anew: what is missing for good is missing the second time too.
+  const violations = first.some(({ id }) => id === 'document-title') ? await look() : first;
   expect
     .soft(
       violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`),

@@ -85,7 +85,7 @@ export default async function MePage({ params }: { params: Promise<{ society: st
           </div>
         </Sheet>
         <Sheet title="When you leave">
-          <Form action={nameStaysAction.bind(null, society)} writeId={randomUUID()} submit="Save">
+          <Form action={nameStaysAction.bind(null, society)} writeId={randomUUID()} submit="Save this choice">
             <TickField
               name="nameStays"
               label="My name stays on what I wrote on the board"

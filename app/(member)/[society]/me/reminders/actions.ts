@@ -13,11 +13,8 @@ export async function makeFeedAction(slug: string, _: FormState, form: FormData)
 }
 
 export async function revokeFeedAction(slug: string, _: FormState, form: FormData): Promise<FormState> {
-  return submitForm(revokeFeed, {
-    slug,
-    form,
-    done: () => ({ message: 'Taken back: the address leads nowhere now.' }),
-  });
+  // Its form leaves the page with it, so the page itself says what was done.
+  return submitForm(revokeFeed, { slug, form, done: () => ({ redirectTo: `/${slug}/me/reminders?said=taken-back` }) });
 }
 
 export async function letterAction(slug: string, _: FormState, form: FormData): Promise<FormState> {
