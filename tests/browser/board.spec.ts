@@ -1,7 +1,7 @@
 import { onePixel } from '../fixtures/one-pixel';
 import { expect, expectAccessible, expectNoSidewaysScroll, signIn, test } from './test';
 
-test('a talk about a bed’s trouble: asked, answered, found, and kept in order', async ({ page, browser }, {
+test('a talk about a bed’s trouble: asked, answered, found, and kept in order', async ({ page, browser, baseURL }, {
   project,
 }) => {
   const title = `Small onions, seen on a ${project.name} ${Date.now()}`;
@@ -44,7 +44,8 @@ test('a talk about a bed’s trouble: asked, answered, found, and kept in order'
     await expect(page.getByRole('img', { name: 'A bed of onions' })).toBeVisible();
   });
 
-  const chair = await browser.newPage();
+  const context = await browser.newContext({ ...(baseURL ? { baseURL } : {}) });
+  const chair = await context.newPage();
   await signIn(chair, 'secretary');
   await test.step('somebody answers, and the one who asked learns of it', async () => {
     await chair.goto('/withy-reach/board/search?words=small+onions');
@@ -80,7 +81,7 @@ test('a talk about a bed’s trouble: asked, answered, found, and kept in order'
     await page.goto(thread);
     await expect(page.getByText('To see how it goes')).toBeVisible();
   });
-  await chair.close();
+  await context.close();
 });
 
 test('a notice that must be read is read, and said to be', async ({ page }) => {
