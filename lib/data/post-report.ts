@@ -28,13 +28,14 @@ export function openReports(db: Db, { societyId }: Scope) {
   });
 }
 
-/** Settle every open report of a post. */
+/** Settle every open report of a post; answers how many there were. */
 export async function settleReports(
   tx: Tx,
   { societyId }: Scope,
   postId: string,
   outcome: 'hidden' | 'stands',
   at: Date,
-): Promise<void> {
-  await tx.postReport.updateMany({ where: { societyId, postId, settledAt: null }, data: { outcome, settledAt: at } });
+): Promise<number> {
+  const open = { societyId, postId, settledAt: null };
+  return (await tx.postReport.updateMany({ where: open, data: { outcome, settledAt: at } })).count;
 }

@@ -1,11 +1,22 @@
 import 'server-only';
 import { createHash, randomBytes } from 'node:crypto';
 import { hash, verify } from '@node-rs/argon2';
+import { env } from './env';
 
 /** A token for a link: 32 random bytes, of which only the hash is stored. */
 export function newToken(): { token: string; tokenHash: string } {
   const token = randomBytes(32).toString('base64url');
   return { token, tokenHash: sha256Hex(token) };
+}
+
+/**
+ * A token that is worked out from what it opens and this installation's secret, so that only its hash has to be kept and it can still be
+ * written again.
+ *
+ * @param opens  what it is for and whose, such as `invitation <id>`
+ */
+export function ownToken(opens: string): string {
+  return sha256Hex(`${env().nextAuthSecret} ${opens}`);
 }
 
 /** SHA-256 of a text, in lower-case hexadecimal. */

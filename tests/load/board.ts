@@ -4,7 +4,7 @@ import { chanceFrom } from '../fixtures/chance';
 import { loadDatabase, type Server } from './bench-database';
 import { turnByTurn } from './closed-loop';
 import { page } from './http';
-import { startRecorder, type Statement } from './queries';
+import { inOrder, startRecorder } from './queries';
 import { figure, type Section, times } from './table';
 import { visitorsOf } from './visitors';
 
@@ -98,13 +98,4 @@ async function writeBoard(plain: pg.Pool, posts: number): Promise<string> {
     'SELECT "id" FROM "Thread" ORDER BY "lastPostAt" OFFSET 20 LIMIT 1',
   );
   return rows[0]?.id ?? '';
-}
-
-async function inOrder(plain: pg.Pool, statements: readonly Statement[]): Promise<void> {
-  const client = await plain.connect();
-  try {
-    for (const { text, values } of statements) await client.query({ text, values: [...values], rowMode: 'array' });
-  } finally {
-    client.release();
-  }
 }

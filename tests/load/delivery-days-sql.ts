@@ -5,7 +5,7 @@ import { type Load, turnByTurn } from './closed-loop';
 import type { Season } from './delivery-days-season';
 import { fieldsOfForm, multipart } from './form';
 import { ask, page } from './http';
-import { repeatable, startRecorder, type Statement, upToCommit } from './queries';
+import { inOrder, repeatable, startRecorder, type Statement, upToCommit } from './queries';
 
 type Given = {
   readonly databaseUrl: string;
@@ -63,15 +63,6 @@ async function writesFor(
     writes.push(repeatable(once, upToCommit(await recorder.during(post))));
   }
   return writes;
-}
-
-async function inOrder(plain: pg.Pool, statements: readonly Statement[]): Promise<void> {
-  const client = await plain.connect();
-  try {
-    for (const { text, values } of statements) await client.query({ text, values: [...values], rowMode: 'array' });
-  } finally {
-    client.release();
-  }
 }
 
 function nth<One>(all: readonly One[], at: number): One {

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import fs from 'node:fs';
 import path from 'node:path';
+import type pg from 'pg';
 import { pathToFileURL } from 'node:url';
 import { serve } from './service';
 
@@ -47,4 +48,14 @@ export function repeatable(once: readonly Statement[], again: readonly Statement
 
 function isId(value: unknown): boolean {
   return typeof value === 'string' && /^[0-9a-f]{8}-([0-9a-f]{4}-){3}[0-9a-f]{12}$/.test(value);
+}
+
+/** Send statements one after the other on one connection, by themselves. */
+export async function inOrder(plain: pg.Pool, statements: readonly Statement[]): Promise<void> {
+  const client = await plain.connect();
+  try {
+    for (const { text, values } of statements) await client.query({ text, values: [...values], rowMode: 'array' });
+  } finally {
+    client.release();
+  }
 }

@@ -1,4 +1,5 @@
-import { type CalendarDate, yearOf } from '../calendar/calendar-date';
+import type { CalendarDate } from '../calendar/calendar-date';
+import { lastSeasonOf } from '../calendar/last-season-of';
 import { type Season, seasonsOf, type SeasonWindow } from '../calendar/season-of';
 
 type Seasons = { readonly firstSeason: Season; readonly lastSeason: Season };
@@ -21,7 +22,5 @@ export function seasonsOnRecord(
 ): Seasons {
   if (begunOn) return seasonsOf({ sownOn: begunOn, plantedOn: null, clearedOn, window });
   if (!clearedOn) return { firstSeason, lastSeason };
-  const year = yearOf(clearedOn);
-  const stoodInto = clearedOn >= `${year}-${window.fromMonthDay}` ? year : year - 1;
-  return { firstSeason, lastSeason: Math.max(firstSeason, stoodInto) };
+  return { firstSeason, lastSeason: lastSeasonOf(firstSeason, clearedOn, window) };
 }

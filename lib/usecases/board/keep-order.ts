@@ -112,9 +112,7 @@ export const leaveStanding = mutation({
   write: async (context, { postId }) => {
     const { tx, scope, now, note } = context;
     await openPost(context, postId);
-    const isReported = (await openReports(tx, scope)).some(({ post }) => post.id === postId);
-    if (!isReported) refuse('nothing-reported');
-    await settleReports(tx, scope, postId, 'stands', now);
+    if ((await settleReports(tx, scope, postId, 'stands', now)) === 0) refuse('nothing-reported');
     note({ verb: 'let stand', thing: 'post', thingId: postId });
     return { postId };
   },

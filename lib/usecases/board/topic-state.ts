@@ -10,7 +10,9 @@ import type { Scope } from '@/lib/data/scope';
 import { settingsOn } from '@/lib/data/setting';
 import { type Topic, typedTopic } from '@/lib/domain/board/topic';
 import { type CalendarDate, daysBetween, isCalendarDate } from '@/lib/domain/calendar/calendar-date';
+import type { Crop } from '@/lib/domain/catalogue/crops';
 import { cropGroupName } from '@/lib/domain/catalogue/crop-groups';
+import type { SettingValues } from '@/lib/domain/catalogue/settings';
 import { troubleOf } from '@/lib/domain/catalogue/troubles';
 import type { DeliveryState } from '@/lib/domain/delivery/steps';
 import { overlap } from '@/lib/domain/ground/footprint';
@@ -19,6 +21,9 @@ import { canKeepGround } from '@/lib/domain/policy/holding';
 import { sightOf } from '@/lib/domain/policy/sight';
 
 type At = { readonly db: Db; readonly scope: Scope; readonly now: Date; readonly today: CalendarDate };
+
+/** What is read once, however many things are asked about. */
+type Site = { readonly crops: ReadonlyMap<string, Crop>; readonly settings: SettingValues };
 
 /** How a thing of the site stands now, as far as the viewer may see it. */
 export type TopicState = Topic &
@@ -46,21 +51,26 @@ export type TopicState = Topic &
 /** How several things stand; what is gone, or not there for the viewer, is left out. */
 export async function topicStates(at: At, topics: readonly Topic[]): Promise<TopicState[]> {
   const each = new Map(topics.map((topic) => [typedTopic(topic), topic]));
-  const found = await Promise.all([...each.values()].map((topic) => topicState(at, topic)));
+  if (each.size === 0) return [];
+  const [crops, settings] = await Promise.all([cropsOf(at.db, at.scope), settingsOn(at.db, at.scope, at.today)]);
+  const found = await Promise.all([...each.values()].map((topic) => stateOf(at, { crops, settings }, topic)));
   return found.filter((state) => state !== null);
 }
 
 /** How one thing stands, or null. */
-export async function topicState(at: At, { kind, key }: Topic): Promise<TopicState | null> {
-  if (kind === 'crop') return cropState(at, key);
-  if (kind === 'bed') return bedState(at, key);
+export async function topicState(at: At, topic: Topic): Promise<TopicState | null> {
+  return (await topicStates(at, [topic]))[0] ?? null;
+}
+
+async function stateOf(at: At, site: Site, { kind, key }: Topic): Promise<TopicState | null> {
+  if (kind === 'crop') return cropState(site, key);
+  if (kind === 'bed') return bedState(at, site, key);
   if (kind === 'delivery') return deliveryState(at, key);
-  if (kind === 'trouble') return troubleState(at, key);
+  if (kind === 'trouble') return troubleState(site, key);
   return isCalendarDate(key) ? { kind, key, on: key, inDays: daysBetween(at.today, key) } : null;
 }
 
-async function cropState({ db, scope, today }: At, key: string): Promise<TopicState | null> {
-  const [crops, { breakYears }] = await Promise.all([cropsOf(db, scope), settingsOn(db, scope, today)]);
+function cropState({ crops, settings: { breakYears } }: Site, key: string): TopicState | null {
   const crop = crops.get(key);
   if (!crop) return null;
   const breaks = crop.hostGroups.map((host) => breakYears[host] ?? 0);
@@ -78,22 +88,18 @@ async function deliveryState({ db, scope, now }: At, key: string): Promise<Topic
   return { kind: 'delivery', key, name, state, arrivesOn };
 }
 
-async function troubleState({ db, scope, today }: At, key: string): Promise<TopicState | null> {
+function troubleState({ settings: { troubleYears } }: Site, key: string): TopicState | null {
   const trouble = troubleOf(key);
-  if (!trouble) return null;
-  const { troubleYears } = await settingsOn(db, scope, today);
-  return { kind: 'trouble', key, name: trouble.name, clearYears: troubleYears[key] ?? null };
+  return trouble === undefined
+    ? null
+    : { kind: 'trouble', key, name: trouble.name, clearYears: troubleYears[key] ?? null };
 }
 
-async function bedState({ db, scope, today }: At, key: string): Promise<TopicState | null> {
+async function bedState({ db, scope, today }: At, { crops, settings }: Site, key: string): Promise<TopicState | null> {
   const bed = await bedById(db, scope, key);
   const plot = bed && (await plotById(db, scope, bed.plotId));
   if (!bed || !plot) return null;
-  const [holding, settings, crops] = await Promise.all([
-    holdingOfPlot(db, scope, plot.id, today),
-    settingsOn(db, scope, today),
-    cropsOf(db, scope),
-  ]);
+  const holding = await holdingOfPlot(db, scope, plot.id, today);
   const isOwn = canKeepGround(scope, holding);
   const season = Number(today.slice(0, 4));
   const sight = sightOf(scope, settings.neighboursSee, isOwn);

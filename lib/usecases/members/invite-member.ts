@@ -7,7 +7,7 @@ import { memberById } from '@/lib/data/member';
 import type { Scope } from '@/lib/data/scope';
 import { canRunSociety } from '@/lib/domain/policy/standing';
 import { env } from '@/lib/platform/env';
-import { sha256Hex } from '@/lib/platform/secret';
+import { ownToken, sha256Hex } from '@/lib/platform/secret';
 import { memberInput } from '@/lib/schemas/members/member';
 import { mutation, type WriteContext } from '../operation';
 import { NotFound, refuse } from '../refusal';
@@ -52,7 +52,7 @@ export function linkOf(invitationId: string): string {
 }
 
 function tokenOf(invitationId: string): string {
-  return sha256Hex(`${env().nextAuthSecret} invitation ${invitationId}`);
+  return ownToken(`invitation ${invitationId}`);
 }
 
 /** Make the invitation and return its id, inside the caller's transaction. */

@@ -6,7 +6,7 @@ import { canEnter } from '@/lib/domain/policy/standing';
 import { feedTold, type Told } from '@/lib/domain/reminders/feed-told';
 import { dayIn, now, todayIn } from '@/lib/platform/clock';
 import { env } from '@/lib/platform/env';
-import { sha256Hex } from '@/lib/platform/secret';
+import { ownToken, sha256Hex } from '@/lib/platform/secret';
 import { makeFeedInput, revokeFeedInput, tokenInput } from '@/lib/schemas/reminders/reminders';
 import { mutation } from '../operation';
 import { refuse } from '../refusal';
@@ -51,7 +51,7 @@ export const revokeFeed = mutation({
 
 // Worked out from its id and this installation's secret, as links of invitations are: only the hash is kept.
 function tokenOf(feedId: string): string {
-  return sha256Hex(`${env().nextAuthSecret} calendar ${feedId}`);
+  return ownToken(`calendar ${feedId}`);
 }
 
 function addressOf(feedId: string): string {

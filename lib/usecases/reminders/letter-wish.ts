@@ -6,7 +6,7 @@ import { endLetter, letterWishOf, setLetterWish, wishByToken } from '@/lib/data/
 import { canEnter } from '@/lib/domain/policy/standing';
 import { now } from '@/lib/platform/clock';
 import { env } from '@/lib/platform/env';
-import { sha256Hex } from '@/lib/platform/secret';
+import { ownToken, sha256Hex } from '@/lib/platform/secret';
 import { tokenInput, weeklyLetterInput } from '@/lib/schemas/reminders/reminders';
 import { mutation, query } from '../operation';
 import { refuse } from '../refusal';
@@ -39,7 +39,7 @@ export const chooseWeeklyLetter = mutation({
 
 // Worked out from the member and this installation's secret, so that every letter can carry it and only its hash is kept.
 function tokenOf(memberId: string): string {
-  return sha256Hex(`${env().nextAuthSecret} letter ${memberId}`);
+  return ownToken(`letter ${memberId}`);
 }
 
 /** Where a member's letter is ended without signing in: the page that asks, and what a mail program presses by itself. */
