@@ -5,6 +5,7 @@ import { dayWords } from '@/app/_ui/delivery-words';
 import { Empty, PageHead, Sheet } from '@/app/_ui/sheet';
 import { topicName } from './_parts/topic-words';
 import { readBoard } from '@/lib/usecases/board/read-board';
+import { BoardWays } from './_parts/board-ways';
 import { SearchForm } from './_parts/search-form';
 import { ThreadTable } from './_parts/thread-table';
 import { TopicLine } from './_parts/topic-line';
@@ -65,6 +66,7 @@ export default async function BoardPage({ params, searchParams }: Props) {
           </ul>
         </Sheet>
       ) : null}
+      {topic || page > 1 ? null : <BoardWays society={society} />}
       <Sheet title="Threads" wide flush aside={<SearchForm society={society} words="" />}>
         {threads.length === 0 ? (
           <Empty>
