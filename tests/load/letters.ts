@@ -11,7 +11,7 @@ export const [wholeLetters, briefLetters] = [10_000, 400] as const;
 const plots = 40;
 /** So much of the letters is made when a process is killed, and then the next. */
 const killedAt = [0.3, 0.6] as const;
-const longestMs = 30 * 60_000;
+const longestMs = 60 * 60_000;
 
 /**
  * The week's letters of so many members: made and sent by two processes, of which one is killed and another begun, twice; beside as many
