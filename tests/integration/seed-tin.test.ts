@@ -61,12 +61,12 @@ describe('what a plan needs', () => {
 
   it('is the member’s own where they say so, and theirs alone', async () => {
     const before = await leeks();
-    const own = { cropKey: 'leek', rowsCm: '50', inRowCm: '20', germinationPercent: '100', marginPercent: '0' };
+    const own = { cropKey: 'leek', rows: '50', inRow: '20', germinationPercent: '100', marginPercent: '0' };
     await done(changeSowing.run(holder.caller, once(own)));
     // A bed of 6 × 2 m, rows along the longer side: 4 rows of 30.
     expect(await leeks()).toMatchObject({ needed: 120 });
     expect((await read(coHolder)).lines[0]).toMatchObject({ needed: before?.needed });
-    expect(await refusedWith(changeSowing.run(holder.caller, once({ cropKey: 'leek', rowsCm: '50' })))).toEqual([
+    expect(await refusedWith(changeSowing.run(holder.caller, once({ cropKey: 'leek', rows: '50' })))).toEqual([
       'both-distances',
     ]);
     await done(changeSowing.run(holder.caller, once({ cropKey: 'leek' })));

@@ -28,6 +28,8 @@ export const seedWords: Words<SeedRefusal> = {
   'packet-holds-less': ({ seeds }) =>
     `There ${seeds === 1 ? 'is one seed' : `are ${Number(seeds).toLocaleString('en-GB')} seeds`} left in it. Give that or fewer, or correct the packet.`,
   'both-distances': () => 'Give both distances, between the rows and in the row, or leave both empty.',
+  'distance-wrong': ({ unit, mostM }) =>
+    `Give a distance in ${unit === 'in' ? 'inches, such as 6 or 1 ½' : 'centimetres, such as 15'}; ${mostM} m at the most.`,
   'pack-missing': () => 'Give one pack at least: how much is in it, and what it costs.',
   'item-listed-already': () => 'This crop and variety is on the list already. Take it off first, or name another.',
   'item-not-listed': () => 'One of these is no longer on the list. Open the page afresh and look at what is.',

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { sowingBounds } from '@/lib/domain/seed/own-sowing';
-import { line, optionalLine, optionalWhole, wholeNumber } from '../text';
+import { line, optionalLine, optionalWhole, typedLength, wholeNumber } from '../text';
 import { form, rowId, writeId } from '../write';
 
 const mostSeeds = 100_000;
@@ -33,8 +33,8 @@ export const packetInput = form({ writeId, packetId: rowId });
 export const changeSowingInput = form({
   writeId,
   cropKey,
-  rowsCm: optionalWhole('the distance between rows in centimetres', 1, sowingBounds.apartCm),
-  inRowCm: optionalWhole('the distance in the row in centimetres', 1, sowingBounds.apartCm),
+  rows: typedLength(),
+  inRow: typedLength(),
   from: z
     .enum(['', 'seed', 'sets'], 'Choose seed or sets, or leave it as usual.')
     .default('')

@@ -7,6 +7,7 @@ export type SeedRefusal =
   | 'packed-in-the-future'
   | 'packet-holds-less'
   | 'both-distances'
+  | 'distance-wrong'
   | 'pack-missing'
   | 'item-listed-already'
   | 'item-not-listed'

@@ -28,7 +28,7 @@ export function PlantingsNeed({ society, read: { plantings, units } }: { society
             </p>
             <Takes line={line} units={units} />
             <Reason ask={line.need ? 'Sow it another way' : 'Give your own distances'}>
-              <SowingForm society={society} line={line} />
+              <SowingForm units={units} society={society} line={line} />
             </Reason>
           </li>
         ))}
@@ -58,7 +58,7 @@ function Takes({ line: { need, isInGround }, units }: { line: Line; units: Units
           </>
         ) : null}
       </p>
-      <Reason ask={`Why ${need.from === 'sets' ? need.sets : need.seeds}?`}>
+      <Reason ask={`Why ${(need.from === 'sets' ? need.sets : need.seeds).toLocaleString('en-GB')}?`}>
         <Why need={need} units={units} />
       </Reason>
     </>
