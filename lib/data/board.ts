@@ -70,6 +70,17 @@ export async function threadsLately(
   return rows.map((row) => toListed(row, today));
 }
 
+/** What others have begun since an instant and the viewer has not opened, the newest first; nothing whose first words are hidden or taken back. */
+export async function threadsBegun(db: Db, { societyId, memberId }: Scope, since: Date, take: number) {
+  return db.$queryRaw<{ id: string; title: string; kind: ThreadRecord['kind'] }[]>`
+    SELECT t."id", t."title", t."kind" FROM "Thread" t,
+      LATERAL (SELECT * FROM "Post" p WHERE p."threadId" = t."id" ORDER BY p."writtenAt", p."id" LIMIT 1) first
+    WHERE t."societyId" = ${societyId}::uuid AND t."createdAt" > ${since} AND t."byMemberId" <> ${memberId}::uuid
+      AND first."hiddenAt" IS NULL AND first."takenBackAt" IS NULL
+      AND NOT EXISTS (SELECT 1 FROM "ThreadRead" r WHERE r."threadId" = t."id" AND r."memberId" = ${memberId}::uuid)
+    ORDER BY t."createdAt" DESC, t."id" LIMIT ${take}`;
+}
+
 /** A post that was found, with the words around what was looked for; \u0002 and \u0003 stand around each word that fits. */
 export type FoundPost = {
   readonly postId: string;

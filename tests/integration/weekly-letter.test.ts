@@ -64,6 +64,32 @@ describe('the weekly letter', () => {
     expect(await readUnsubscribe('0'.repeat(64))).toBeNull();
   });
 
+  it('names what is new on the board, to who has not seen it and may', async () => {
+    const { society, ids } = await wishing(2);
+    const [reader = '', writer = ''] = ids;
+    const at = new Date('2026-11-27T10:00:00Z');
+    const begin = (title: string, more: object = {}, post: object = {}) =>
+      db().thread.create({
+        data: {
+          ...{ societyId: society.id, kind: 'talk', title, byMemberId: writer, createdAt: at, lastPostAt: at, ...more },
+          posts: { create: { byMemberId: writer, body: 'Words.', writtenAt: at, ...post } },
+        },
+      });
+    await begin('Small onions');
+    await begin('Water is off', { kind: 'notice', pinned: true });
+    await begin('Please read', { kind: 'notice', mustRead: true });
+    await begin('Out of order', {}, { hiddenAt: at, hiddenWhy: 'unkind' });
+    await begin('Long ago', { createdAt: new Date('2026-11-20T10:00:00Z') });
+    const { id } = await begin('Seen already');
+    await db().threadRead.create({ data: { societyId: society.id, threadId: id, memberId: reader, readToAt: at } });
+    await make(ids);
+    const letters = await lettersOf(society);
+    const to = (nth: number) => letters.find(({ toAddress }) => toAddress.startsWith(`member-${nth}@`))?.body ?? '';
+    const news = /New on the board:\n([^]*?)\n\n/;
+    expect(news.exec(to(0))?.[1]?.match(/“.*”/g)?.toSorted()).toEqual(['“Small onions”', '“Water is off”']);
+    expect(to(1)).not.toMatch(news);
+  });
+
   it('is made once, whoever tries and however many at once', async () => {
     const { society, ids } = await wishing(3);
     await Promise.all(Array.from({ length: 4 }, () => make(ids)));

@@ -1,4 +1,5 @@
 import 'server-only';
+import { threadsBegun } from '@/lib/data/board';
 import { db, inTransaction } from '@/lib/data/db';
 import { openScopeOfMember } from '@/lib/data/scope';
 import {
@@ -27,17 +28,25 @@ export type LetterFacts = {
   readonly units: 'metric' | 'imperial';
   readonly due: readonly Due[];
   readonly rules: readonly RuleChange[];
+  /** What others began on the board since the last letter and the member has not opened. */
+  readonly begun: readonly Begun[];
   /** The member's own page, and the society's part of every address. */
   readonly url: string;
   readonly slug: string;
   readonly endsUrl: string;
 };
 
+type Begun = { readonly id: string; readonly title: string; readonly kind: 'notice' | 'talk' };
+
 /** A letter in words. The screens choose them, so that letter and page say the same. */
 export type LetterWords = (facts: LetterFacts) => { readonly subject: string; readonly body: string };
 
 /** Letters made in one job: few enough that a process that dies has little to do again. */
 const batchSize = 50;
+
+const weekMs = 7 * 86_400_000;
+/** The newest of what was begun on the board: the board itself has all of it. */
+const begunShown = 10;
 
 /** Look in which societies it is time for the week’s letters, and queue the making of those that are not made yet. */
 export async function queueWeeklyLetters(): Promise<void> {
@@ -75,7 +84,7 @@ async function makeLetter(memberId: string, monday: CalendarDate, words: LetterW
     const to = await letterAddress(tx, scope);
     if (to === null) return;
     // Where nothing wants doing there is nothing to say; the week is settled all the same.
-    const isEmpty = facts.due.length + facts.rules.length === 0;
+    const isEmpty = facts.due.length + facts.rules.length + facts.begun.length === 0;
     const { societyId } = scope;
     const mail = isEmpty ? null : { to, societyId, endsUrl: endsOf(memberId).pressUrl, ...words(facts) };
     await keepLetter(tx, scope, { monday, at: instant, mail });
@@ -84,10 +93,15 @@ async function makeLetter(memberId: string, monday: CalendarDate, words: LetterW
 
 async function factsOf(context: ReadContext): Promise<LetterFacts> {
   const { societyName, memberName, timeZone, units, slug, memberId } = context.scope;
+  const due = await dueOfMember(context, await ownHoldings(context));
+  const begun = await threadsBegun(context.db, context.scope, new Date(context.now.getTime() - weekMs), begunShown);
+  // A notice that must be read stands among what wants doing.
+  const named = new Set(due.flatMap((one) => (one.code === 'must-read' ? [one.threadId] : [])));
   return {
     ...{ societyName, memberName, timeZone, units, slug, today: context.today },
-    due: await dueOfMember(context, await ownHoldings(context)),
+    due,
     rules: await rulesChanged(context),
+    begun: begun.filter(({ id }) => !named.has(id)),
     url: `${env().nextAuthUrl}/${slug}`,
     endsUrl: endsOf(memberId).pageUrl,
   };
