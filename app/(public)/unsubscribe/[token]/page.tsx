@@ -23,7 +23,7 @@ export default async function UnsubscribePage({ params }: { params: Promise<{ to
     <>
       <PageHead
         title={`The weekly letter of ${letter.societyName}`}
-        lead="It comes on Mondays, when something wants doing."
+        lead="It comes on Mondays, when something wants doing or is new on the board."
       />
       <Form action={unsubscribeAction.bind(null, token)} writeId={randomUUID()} submit="Send it no more" />
     </>

@@ -64,7 +64,7 @@ export default async function RemindersPage({ params, searchParams }: Props) {
             label="Send me a letter on Mondays"
             hint={
               letter.hasAddress
-                ? 'In the morning, and only when something wants doing. One press in the letter ends it.'
+                ? 'In the morning, and only when something wants doing or is new on the board. One press in the letter ends it.'
                 : 'The society has no e-mail address of yours yet.'
             }
             ticked={letter.wanted}
