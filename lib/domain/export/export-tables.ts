@@ -1,4 +1,5 @@
 import { boardTables } from './board-tables';
+import { comparisonTables } from './comparison-tables';
 import { deliveryTables } from './delivery-tables';
 import type { ExportTable } from './export-table';
 import { groundTables } from './ground-tables';
@@ -19,4 +20,5 @@ export const exportTables: readonly ExportTable[] = [
   ...seedTables,
   ...reminderTables,
   ...boardTables,
+  ...comparisonTables,
 ];
