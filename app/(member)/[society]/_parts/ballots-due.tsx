@@ -3,10 +3,13 @@ import type { DueItem } from '@/app/_ui/due-list';
 import type { BallotDue } from '@/lib/usecases/ballots/due-ballots';
 
 /** A hand that is not raised yet, as a line of the week. */
-export function ballotItem({ ballotId, title, closesAt, daysLeft, hands }: BallotDue, week: {
-  readonly society: string;
-  readonly timeZone: string;
-}): DueItem {
+export function ballotItem(
+  { ballotId, title, closesAt, daysLeft, hands }: BallotDue,
+  week: {
+    readonly society: string;
+    readonly timeZone: string;
+  },
+): DueItem {
   return {
     key: `hand ${ballotId}`,
     when: daysLeft === 0 ? 'today' : daysLeft === 1 ? '1 day left' : `${daysLeft} days left`,
