@@ -34,6 +34,8 @@ const member = [
   '/board/new',
   '/board/search?words=onions',
   '/board/rules',
+  '/board/decisions',
+  '/board/decisions/minutes',
   '/store',
   '/store/places',
   '/store/round',
@@ -68,6 +70,7 @@ const office = [
   '/export',
   '/../board/notice',
   '/../board/reports',
+  '/../board/decisions/new',
   '/../deliveries/season',
 ];
 

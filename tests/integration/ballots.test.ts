@@ -189,7 +189,7 @@ describe('a hand', () => {
     const other = await makePlot(society, 'A2', [ben.id]);
     const ballotId = await put({ handsBy: 'holding' });
     expect(await refusedWith(raise(ada, ballotId, 'For'))).toEqual(['not-on-the-roll']);
-    expect(await refusedWith(raise(ada, ballotId, 'For', other.holdingId))).toEqual(['not-on-the-roll']);
+    await expect(raise(ada, ballotId, 'For', other.holdingId)).rejects.toThrow(NotFound);
     await done(raise(ada, ballotId, 'For', plot.holdingId));
     const due = (await readWeek.run(ben.caller, {})).due.filter(({ code }) => code === 'raise-hand');
     expect(due).toMatchObject([{ ballotId, hands: 1, daysLeft: 7 }]);
@@ -337,7 +337,11 @@ describe('a rule', () => {
     expect(await inForce()).toBe(5);
     expect(await loads()).not.toBe(before);
     const { history } = await readSettings.run(ada.caller, {});
-    expect(history[0]).toMatchObject({ value: 5, from: '2026-12-10', ballot: { id: ballotId, number: 1 } });
+    expect(history[0]).toMatchObject({
+      value: 5,
+      from: '2026-12-10',
+      carried: { ballotId, number: 1, on: '2026-12-08' },
+    });
     const book = await db().auditRow.findMany({ where: { societyId: society.id, thing: 'setting' } });
     expect(book.map(({ actorMemberId, after: set }) => [actorMemberId, set])).toEqual([
       [null, { key: 'manuringIntervalYears', value: 5, from: '2026-12-10', ballotId }],

@@ -17,7 +17,11 @@ export const raiseHand = mutation({
     const { tx, scope } = context;
     await openForHands(context, ballotId, choiceId);
     const places = await ownPlaces(tx, scope, [ballotId]);
-    if (!places.some((place) => place.holdingId === holdingId)) refuse('not-on-the-roll');
+    if (!places.some((place) => place.holdingId === holdingId)) {
+      // Other people's holdings are not there for them.
+      if (holdingId !== null) throw new NotFound();
+      refuse('not-on-the-roll');
+    }
     return raise(context, ballotId, { memberId: scope.memberId, holdingId }, choiceId);
   },
 });

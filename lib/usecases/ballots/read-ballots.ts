@@ -78,23 +78,20 @@ async function openShown({ db, scope }: ReadContext, ballots: readonly BallotRec
   const ids = ballots.map(({ id }) => id);
   const [raised, places] = await Promise.all([holdersRaised(db, scope, ids), ownPlaces(db, scope, ids)]);
   return ballots.map(({ id, title, closesAt, entitled, setting }) => {
-    const hands = raised.get(id);
+    const hands = raised.get(id) ?? new Set();
     const mine = places.filter(({ ballotId }) => ballotId === id).map(({ holdingId }) => holdingId ?? scope.memberId);
-    return {
-      ...{ id, title, closesAt, entitled: entitled ?? 0, setting, raised: hands?.size ?? 0 },
-      mine: mine.length === 0 ? ('none' as const) : mine.every((holder) => hands?.has(holder)) ? 'raised' : 'not-yet',
-    };
+    const isRaised = mine.every((holder) => hands.has(holder));
+    const own: 'none' | 'raised' | 'not-yet' = mine.length === 0 ? 'none' : isRaised ? 'raised' : 'not-yet';
+    return { id, title, closesAt, entitled: entitled ?? 0, setting, raised: hands.size, mine: own };
   });
 }
 
 async function closedShown(context: ReadContext, ballots: readonly BallotRecord[]) {
   const results = await shownResults(context, ballots);
   return ballots
-    .flatMap(({ id, number, title, body, kind, handsBy, quorum, carriedBy, openedAt, closedAt, setting, applied }) => {
-      const result = results.get(id);
-      return result && number !== null && closedAt !== null && openedAt !== null
-        ? [{ id, number, title, body, kind, handsBy, quorum, carriedBy, openedAt, closedAt, setting, applied, result }]
-        : [];
+    .flatMap(({ result: _, number, openedAt, withdrawnAt: __, withdrawnWhy: ___, ...ballot }) => {
+      const result = results.get(ballot.id);
+      return result && number !== null && openedAt !== null ? [{ ...ballot, number, openedAt, result }] : [];
     })
     .toSorted((a, b) => b.number - a.number);
 }

@@ -6,8 +6,10 @@ import { settingInForce } from '@/lib/domain/catalogue/settings';
 import { isComing } from '@/lib/domain/delivery/steps';
 import { canSeeDelivery } from '@/lib/domain/policy/delivery';
 import { canEnter, canRunSociety } from '@/lib/domain/policy/standing';
+import { dayIn } from '@/lib/platform/clock';
 import { changeSettingInput } from '@/lib/schemas/settings/change-setting';
-import { mutation, query } from '../operation';
+import { closeDue } from '../ballots/close-ballot';
+import { mutation, query, type ReadContext } from '../operation';
 import { refuse } from '../refusal';
 import { tellRule } from './tell-rule';
 import { typedSetting, windowWith } from './typed-setting';
@@ -17,15 +19,26 @@ export const readSettings = query({
   name: 'read-settings',
   allow: canEnter,
   input: z.object({}),
-  read: async ({ db, scope, today, now }) => ({
+  read: async (context) => {
+    await closeDue(context);
+    return rulesOf(context);
+  },
+});
+
+async function rulesOf({ db, scope, today, now }: ReadContext) {
+  const history = await settingHistory(db, scope, 'rules');
+  return {
     today,
     keeping: (await deliveriesOf(db, scope, now)).flatMap((one) =>
       isComing(one.state) && canSeeDelivery(scope, one) ? [one.name] : [],
     ),
     values: await settingsOn(db, scope, today),
-    history: await settingHistory(db, scope, 'rules'),
-  }),
-});
+    history: history.map(({ ballot, ...one }) => ({
+      ...one,
+      carried: ballot && { ballotId: ballot.id, number: ballot.number, on: dayIn(scope.timeZone, ballot.closedAt) },
+    })),
+  };
+}
 
 /** Set one of the society's rules from a day on. Deliveries that are planned keep theirs; every member is told. */
 export const changeSetting = mutation({

@@ -1,5 +1,6 @@
 import type { Row } from '../row';
 import { dates } from './dates';
+import { ballots } from './ballots';
 import { board } from './board';
 import { deliveries } from './deliveries';
 import { ground } from './ground';
@@ -38,4 +39,5 @@ export const rows: readonly Row[] = [
   ...reminders,
   ...store,
   ...board,
+  ...ballots,
 ];
