@@ -1,15 +1,13 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
-import { whenWords } from '@/app/_ui/delivery-words';
 import { Empty, PageHead, Sheet } from '@/app/_ui/sheet';
-import { Table } from '@/app/_ui/table';
 import { readBallots } from '@/lib/usecases/ballots/read-ballots';
-import { outcomeWords, ruleWords } from './_parts/ballot-words';
+import { outcomeWords, ruleWords, whenInYear } from './_parts/ballot-words';
 
 export const metadata: Metadata = { title: 'Decisions' };
 
-const mine = { none: 'no hand in it', raised: 'raised', 'not-yet': 'not raised yet' } as const;
+const mine = { none: 'you have no hand in it', raised: 'your hand is raised', 'not-yet': 'raise your hand' } as const;
 
 export default async function DecisionsPage({ params }: { params: Promise<{ society: string }> }) {
   const { society } = await params;
@@ -41,53 +39,41 @@ export default async function DecisionsPage({ params }: { params: Promise<{ soci
           </ul>
         </Sheet>
       ) : null}
-      <Sheet title="Open for hands" wide flush>
+      <Sheet title="Open for hands" wide>
         {open.length ? null : (
           <Empty>
             Nothing is put to a count of hands just now.{' '}
             {keeps ? 'Put a question.' : 'What you would like to be decided, say on the board or to the committee.'}
           </Empty>
         )}
-        <Table
-          caption="Questions that are open for hands"
-          columns={[{ head: 'question' }, { head: 'your hand' }, { head: 'raised', number: true }, { head: 'closes' }]}
-          rows={open.map(({ id, title, closesAt, entitled, raised, setting, mine: own }) => ({
-            key: id,
-            mine: own === 'not-yet',
-            cells: [
-              <div key="title">
-                <Link href={`${at}/${id}`}>{title}</Link>
-                {setting ? <div className="small soft">{ruleWords(setting)}</div> : null}
-              </div>,
-              mine[own],
-              `${raised} of ${entitled}`,
-              whenWords(closesAt, timeZone),
-            ],
-          }))}
-        />
+        <ul className="plain-list">
+          {open.map(({ id, title, closesAt, entitled, raised, setting, mine: own }) => (
+            <li key={id} className="ruled">
+              <Link href={`${at}/${id}`}>{title}</Link>
+              <p>
+                <span className={own === 'not-yet' ? 'mark short' : 'mark quiet'}>{mine[own]}</span>{' '}
+                <span className="small">
+                  {raised} of {entitled} hands raised · closes {whenInYear(closesAt, timeZone)}
+                </span>
+              </p>
+              {setting ? <p className="small soft">If it is carried: {ruleWords(setting)}</p> : null}
+            </li>
+          ))}
+        </ul>
       </Sheet>
-      <Sheet title="Decided" wide flush>
+      <Sheet title="Decided" wide>
         {closed.length ? null : <Empty>Nothing was decided yet. What is, stands here and in the minutes.</Empty>}
-        <Table
-          caption="Decisions, the newest first"
-          columns={[
-            { head: 'no.', number: true },
-            { head: 'question' },
-            { head: 'what came of it' },
-            { head: 'closed' },
-          ]}
-          rows={closed.map(({ id, number, title, kind, closesAt, result }) => ({
-            key: id,
-            cells: [
-              number,
-              <Link key="title" href={`${at}/${id}`}>
-                {title}
-              </Link>,
-              outcomeWords(result.outcome, result.carried, kind),
-              whenWords(closesAt, timeZone),
-            ],
-          }))}
-        />
+        <ul className="plain-list">
+          {closed.map(({ id, number, title, kind, closesAt, result }) => (
+            <li key={id} className="ruled">
+              {number}. <Link href={`${at}/${id}`}>{title}</Link>
+              <p>
+                <strong>{outcomeWords(result.outcome, result.carried, kind)}</strong>{' '}
+                <span className="small soft">{whenInYear(closesAt, timeZone)}</span>
+              </p>
+            </li>
+          ))}
+        </ul>
       </Sheet>
       {withdrawn.length ? (
         <Sheet title="Withdrawn">

@@ -1,11 +1,10 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
-import { whenWords } from '@/app/_ui/delivery-words';
 import { PageHead, Sheet } from '@/app/_ui/sheet';
 import { readBallot } from '@/lib/usecases/ballots/read-ballots';
 import { PostBody } from '../../_parts/post-body';
-import { appliedWords, handsWords, outcomeWords, rulesOfCount, ruleWords } from '../_parts/ballot-words';
+import { appliedWords, handsWords, outcomeWords, rulesOfCount, ruleWords, whenInYear } from '../_parts/ballot-words';
 import { CommitteeSheets } from '../_parts/committee-sheets';
 import { RaiseSheet } from '../_parts/raise-sheet';
 import { ResultTable } from '../_parts/result-table';
@@ -26,7 +25,6 @@ export default async function BallotPage({ params }: Props) {
           All decisions
         </Link>
       </PageHead>
-      {ballot.state === 'open' ? <RaiseSheet society={society} read={read} /> : null}
       {result ? (
         <Sheet title="What came of it" wide flush>
           <ResultTable title={ballot.title} result={result} />
@@ -54,6 +52,7 @@ export default async function BallotPage({ params }: Props) {
           ])}
         </dl>
       </Sheet>
+      {ballot.state === 'open' ? <RaiseSheet society={society} read={read} /> : null}
       <CommitteeSheets society={society} read={read} />
     </>
   );
@@ -63,8 +62,8 @@ function standingWords({ ballot, raised, result, timeZone }: Read): string {
   const { state, closesAt, closedAt, number, entitled, withdrawnAt, withdrawnWhy, kind } = ballot;
   if (state === 'draft') return 'A draft, which the committee alone reads.';
   if (state === 'withdrawn')
-    return `Withdrawn ${whenWords(withdrawnAt ?? closesAt, timeZone)}, because: “${withdrawnWhy}”.`;
+    return `Withdrawn ${whenInYear(withdrawnAt ?? closesAt, timeZone)}, because: “${withdrawnWhy}”.`;
   if (result && closedAt)
-    return `Decision ${number}: ${outcomeWords(result.outcome, result.carried, kind)}. Closed ${whenWords(closesAt, timeZone)}.`;
-  return `${handsWords(raised)} of ${entitled} raised. Closes ${whenWords(closesAt, timeZone)}.`;
+    return `Decision ${number}: ${outcomeWords(result.outcome, result.carried, kind)}. Closed ${whenInYear(closesAt, timeZone)}.`;
+  return `${handsWords(raised)} of ${entitled} raised. Closes ${whenInYear(closesAt, timeZone)}.`;
 }

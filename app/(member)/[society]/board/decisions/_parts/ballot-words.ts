@@ -1,9 +1,22 @@
 import { settings } from '@/lib/domain/catalogue/settings';
 import { settingValueWords } from '@/lib/domain/catalogue/setting-value-words';
-import { dayWords, whenWords } from '@/app/_ui/delivery-words';
+import { dayWords } from '@/app/_ui/delivery-words';
 import type { readBallot } from '@/lib/usecases/ballots/read-ballots';
 
 type Ballot = Awaited<ReturnType<typeof readBallot.run>>['ballot'];
+
+/** An instant where the society lives, with its year: minutes are read for a long time. */
+export function whenInYear(instant: Date, timeZone: string): string {
+  const how = {
+    weekday: 'short',
+    day: 'numeric',
+    month: 'long',
+    year: 'numeric',
+    hour: '2-digit',
+    minute: '2-digit',
+  } as const;
+  return instant.toLocaleString('en-GB', { timeZone, ...how });
+}
 
 /** How many hands, with the right word. */
 export function handsWords(count: number): string {
@@ -49,7 +62,7 @@ export function rulesOfCount(
   timeZone: string,
 ): [string, string][] {
   return [
-    ['closes', whenWords(closesAt, timeZone)],
+    ['closes', whenInYear(closesAt, timeZone)],
     ['one hand for each', handsBy === 'member' ? 'member' : 'holding, raised by any of its holders'],
     ['could be raised', entitled === null ? 'counted when it is opened' : handsWords(entitled)],
     ['quorum', quorumWords(quorum, needed)],

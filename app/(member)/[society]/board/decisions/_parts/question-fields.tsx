@@ -102,11 +102,10 @@ export function QuestionFields({ ballot, values, closesAt, timeZone }: Props) {
 function RuleFields({ setting, values }: { setting: Ballot['setting']; values: SettingValues }) {
   const label = (key: SettingKey) => `${settings[key].name}: ${settingValueWords(key, settingInForce(values, key))}`;
   return (
-    <fieldset>
-      <legend>If it is carried, a rule changes</legend>
+    <>
       <SelectField
         name="settingKey"
-        label="Rule"
+        label="Rule that changes if it is carried"
         value={setting?.key ?? ''}
         empty="none"
         choices={settingParts.flatMap(({ name, keys }) =>
@@ -128,7 +127,7 @@ function RuleFields({ setting, values }: { setting: Ballot['setting']; values: S
         value={setting?.from ?? ''}
         hint="The day on which the count closes, or later. Empty: that day."
       />
-    </fieldset>
+    </>
   );
 }
 

@@ -1,12 +1,12 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
-import { dayWords, whenWords } from '@/app/_ui/delivery-words';
+import { dayWords } from '@/app/_ui/delivery-words';
 import { PrintButton } from '@/app/_ui/print-button';
 import { Empty, PageHead, Sheet } from '@/app/_ui/sheet';
 import { readMinutes } from '@/lib/usecases/ballots/read-ballots';
 import { PostBody } from '../../_parts/post-body';
-import { appliedWords, carriesWords, outcomeWords, quorumWords, ruleWords } from '../_parts/ballot-words';
+import { appliedWords, carriesWords, outcomeWords, quorumWords, ruleWords, whenInYear } from '../_parts/ballot-words';
 import { ResultTable } from '../_parts/result-table';
 
 export const metadata: Metadata = { title: 'Minutes of decisions' };
@@ -35,7 +35,7 @@ export default async function MinutesPage({ params }: { params: Promise<{ societ
           <PostBody body={one.body} />
           <ResultTable title={one.title} result={one.result} />
           <p className="small soft">
-            Opened {whenWords(one.openedAt, timeZone)}, closed {whenWords(one.closesAt, timeZone)}. One hand for each{' '}
+            Opened {whenInYear(one.openedAt, timeZone)}, closed {whenInYear(one.closesAt, timeZone)}. One hand for each{' '}
             {one.handsBy}; quorum: {quorumWords(one.quorum, one.result.needed)}; carries with{' '}
             {carriesWords(one.carriedBy, one.kind)}.
           </p>
