@@ -34,6 +34,7 @@ const member = [
   '/board/new',
   '/board/search?words=onions',
   '/board/rules',
+  '/review',
   '/store',
   '/store/places',
   '/store/round',

@@ -11,6 +11,7 @@ import { paths } from './paths';
 import { recipes } from './recipes';
 import { reminders } from './reminders';
 import { residue } from './residue';
+import { review } from './review';
 import { ordering } from './ordering';
 import { season } from './season';
 import { seed } from './seed';
@@ -38,4 +39,5 @@ export const rows: readonly Row[] = [
   ...reminders,
   ...store,
   ...board,
+  ...review,
 ];
