@@ -36,6 +36,7 @@ const member = [
   '/board/rules',
   '/board/decisions',
   '/board/decisions/minutes',
+  '/review',
   '/store',
   '/store/places',
   '/store/round',
