@@ -1,5 +1,9 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { dueItem } from '@/app/(member)/[society]/_parts/due-item';
+import { datedWords } from '@/app/_server/words/dated';
 import { db } from '@/lib/data/db';
+import { openScopeOfMember } from '@/lib/data/scope';
+import { calendarDate } from '@/lib/domain/calendar/calendar-date';
 import { closeBallot } from '@/lib/usecases/ballots/close-ballot';
 import { openBallot, withdrawBallot } from '@/lib/usecases/ballots/open-ballot';
 import { changeQuestion, draftQuestion } from '@/lib/usecases/ballots/put-question';
@@ -8,6 +12,7 @@ import { readBallot, readBallots, readMinutes } from '@/lib/usecases/ballots/rea
 import { readSiteNeed } from '@/lib/usecases/ground/read-site-need';
 import { NotFound } from '@/lib/usecases/refusal';
 import { changeSetting, readSettings } from '@/lib/usecases/settings/settings';
+import { datesOfMember, dueOfMember } from '@/lib/usecases/week/due';
 import { readWeek } from '@/lib/usecases/week/read-week';
 import { question } from '../fixtures/question';
 import {
@@ -35,13 +40,12 @@ let society: TestSociety;
 let secretary: TestMember['caller'];
 let ada: TestMember;
 let ben: TestMember;
-let paper: TestMember;
 
 beforeEach(async () => {
   clock.at = new Date('2026-12-01T09:00:00Z');
   society = await makeSociety();
   secretary = society.secretary.caller;
-  [ada, ben, paper] = [
+  [ada, ben] = [
     await makeMember(society, { name: 'Ada' }),
     await makeMember(society, { name: 'Ben' }),
     await makeMember(society, { name: 'Cat', withAccount: false }),
@@ -99,6 +103,7 @@ describe('a question', () => {
     [{ ...interval, kind: 'choice', choices: 'a\nb' }, 'rule-by-motion-only'],
     [{ ...interval, settingFrom: '2026-12-07' }, 'rule-before-closing'],
     [{ ...interval, settingValue: '11' }, 'setting-out-of-range'],
+    [{ settingKey: 'neighboursSee', settingValue: 'everything' }, 'setting-no-such-choice'],
     [{ settingKey: 'seasonFrom', settingValue: '1 September' }, 'season-window-inside-out'],
   ])('%j is refused: %s', async (change, code) => {
     const outcome = draftQuestion.run(
@@ -371,6 +376,29 @@ describe('a rule', () => {
     const { decisions } = await readMinutes.run(ada.caller, {});
     expect(decisions[0]).toMatchObject({ applied: 'window-inside-out', result: { outcome: 'carried' } });
     expect((await readSettings.run(ada.caller, {})).values.seasonFrom).toBe('05-01');
+  });
+
+  it('and its count stand in the week, the letter and the calendar of whoever has a hand', async () => {
+    const ballotId = await put(interval);
+    const scope = await openScopeOfMember(db(), ada.id);
+    const context = { db: db(), scope, now: clock.at, today: calendarDate('2026-12-01') };
+    const [due] = await dueOfMember(context, []);
+    const week = { society: 's', today: context.today, timeZone: 'Europe/London', units: 'metric' as const };
+    expect(due && dueItem(due, week)).toMatchObject({
+      when: '7 days left',
+      what: 'Raise your hand: “Shall the gate be shut at dusk?”',
+      action: { href: `/s/board/decisions/${ballotId}` },
+    });
+    const [day] = await datesOfMember(context, []);
+    expect(day).toMatchObject({ from: '2026-12-08', to: '2026-12-08' });
+    expect(day && datedWords(day)).toMatchObject({
+      title: 'Count of hands closes: Shall the gate be shut at dusk?',
+      path: `/board/decisions/${ballotId}`,
+    });
+    await done(raise(ada, ballotId, 'Abstain'));
+    expect(await dueOfMember(context, [])).toEqual([]);
+    after();
+    expect(await datesOfMember({ ...context, now: clock.at }, [])).toEqual([]);
   });
 
   it('is told to everybody, and to whoever has a hand', async () => {

@@ -9,6 +9,10 @@ export function typedSetting(key: SettingKey, text: string, field: string): stri
   const setting = settings[key];
   const typed = typedAs(setting, text);
   if (isAllowed(key, typed)) return typed;
+  if (setting.kind === 'choice') {
+    const names = setting.choices.map(({ name }) => `“${name}”`).join(' or ');
+    refuse('setting-no-such-choice', { field, numbers: { names } });
+  }
   const numbers =
     setting.kind === 'whole'
       ? { least: setting.least, most: setting.most, unit: setting.unit }
@@ -22,9 +26,11 @@ export function windowWith(values: SettingValues, key: SettingKey, value: string
   return { isOpen: seasonFrom <= seasonTo, numbers: { seasonFrom, seasonTo } };
 }
 
-function typedAs({ kind }: Setting, text: string): string | number {
-  if (kind === 'whole') return /^\d{1,9}$/.test(text) ? Number(text) : Number.NaN;
-  return kind === 'month-day' ? (parseMonthDay(text) ?? text) : text;
+// A choice may be typed by its name, as it is read.
+function typedAs(setting: Setting, text: string): string | number {
+  if (setting.kind === 'whole') return /^\d{1,9}$/.test(text) ? Number(text) : Number.NaN;
+  if (setting.kind === 'month-day') return parseMonthDay(text) ?? text;
+  return setting.choices.find(({ name }) => name.toLowerCase() === text.toLowerCase())?.key ?? text;
 }
 
 function boundOf(setting: Setting, end: 'earliest' | 'latest', otherwise: string): string {

@@ -118,7 +118,7 @@ function RuleFields({ setting, values }: { setting: Ballot['setting']; values: S
         label="New value"
         className="short-field"
         value={setting ? typedValue(setting) : ''}
-        hint="In the rule’s own unit, as it stands behind its name; a day as 1 May; of a choice its key."
+        hint="In the rule’s own unit, as it stands behind its name; a day as 1 May; a choice in its words."
       />
       <TextField
         name="settingFrom"
@@ -132,5 +132,7 @@ function RuleFields({ setting, values }: { setting: Ballot['setting']; values: S
 }
 
 function typedValue({ key, value }: NonNullable<Ballot['setting']>): string {
-  return settings[key].kind === 'month-day' ? formatMonthDay(String(value)) : String(value);
+  const { kind } = settings[key];
+  if (kind === 'choice') return settingValueWords(key, value);
+  return kind === 'month-day' ? formatMonthDay(String(value)) : String(value);
 }
