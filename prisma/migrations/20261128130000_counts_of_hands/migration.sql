@@ -186,7 +186,7 @@ ALTER TABLE "BallotChoice" ADD CONSTRAINT choice_stands CHECK ("stands" IN ('for
 -- A setting is set by a count of hands once.
 CREATE UNIQUE INDEX setting_of_ballot ON "SocietySetting" ("ballotId") WHERE "ballotId" IS NOT NULL;
 -- And nobody stands on a roll twice.
-CREATE UNIQUE INDEX roll_once ON "BallotRoll" ("ballotId", "memberId", "holdingId") NULLS NOT DISTINCT;
+CREATE UNIQUE INDEX roll_once ON "BallotRoll" ("ballotId", "memberId", coalesce("holdingId", "memberId"));
 
 -- The question stands once it is open, the result once it is closed, and a result counts the hands that lie there.
 CREATE FUNCTION ballot_kept() RETURNS trigger LANGUAGE plpgsql AS $$
