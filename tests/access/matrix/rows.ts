@@ -7,6 +7,7 @@ import { harvest } from './harvest';
 import { measures } from './measures';
 import { members } from './members';
 import { money } from './money';
+import { notes } from './notes';
 import { paths } from './paths';
 import { recipes } from './recipes';
 import { reminders } from './reminders';
@@ -38,4 +39,5 @@ export const rows: readonly Row[] = [
   ...reminders,
   ...store,
   ...board,
+  ...notes,
 ];
