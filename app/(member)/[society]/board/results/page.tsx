@@ -62,5 +62,6 @@ type Results = NonNullable<Awaited<ReturnType<typeof readResults.run>>['results'
 
 function titleOf({ crop, season, question, variety }: Results): string {
   const what = variety ? `${crop.name}, ${variety.name}` : crop.name;
-  return `${what}${question === 'season' || season === null ? '' : `, ${season}`}: ${questionWords[question]}`;
+  if (question === 'season') return `${what}, season by season`;
+  return `${what}${season === null ? '' : `, ${season}`}: ${questionWords[question]}`;
 }

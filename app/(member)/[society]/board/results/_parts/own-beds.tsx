@@ -23,7 +23,6 @@ export function OwnBeds({ results, units, society }: { results: Results; units: 
           caption="Your own beds"
           columns={[
             { head: 'bed' },
-            { head: 'season', number: true },
             { head: yieldUnit(units), number: true },
             { head: questionWords[question] },
             { head: 'compared' },
@@ -33,7 +32,6 @@ export function OwnBeds({ results, units, society }: { results: Results; units: 
             mine: true,
             cells: [
               `bed ${bedName}, plot ${plotNumber}${variety ? `: ${variety}` : ''}`,
-              year,
               yieldFigure(gPerM2, units),
               group === null ? 'not known' : question === 'variety' ? variety : groupWords(question, group, results),
               isShared ? 'yes' : 'no, seen by you alone',

@@ -37,7 +37,7 @@ export function ResultsChart({ results, units }: { results: Results; units: Unit
     <>
       <IntervalChart
         title={`${crop.name}: ${questionWords[question]}`}
-        says={[...says, apart.values.length ? `Apart from these: ${apartSays(apart.values, units)}.` : '']
+        says={[...(says.length ? says : ['No group can be told by itself.']), apartSays(apart.values, units)]
           .filter(Boolean)
           .join(' ')}
         unit={yieldUnit(units)}
@@ -52,6 +52,8 @@ export function ResultsChart({ results, units }: { results: Results; units: Unit
 }
 
 function apartSays(values: readonly number[], units: Units): string {
+  if (values.length === 0) return '';
   const [least = 0, most = 0] = [values[0], values.at(-1)];
-  return `${plotsWords(values.length)}, not known or too few alike, from ${yieldFigure(least, units)} to ${yieldFigure(most, units)}`;
+  const range = `from ${yieldFigure(least, units)} to ${yieldFigure(most, units)}`;
+  return `Apart, not known or too few alike: ${plotsWords(values.length)}, ${range}.`;
 }

@@ -60,15 +60,12 @@ function OwnHolding({ society, holding: { id, plots, words, isShared }, timeZone
         ))}
       </ul>
       {words.length > 1 ? <p className="soft">One of you must agree, and none say no.</p> : null}
-      {mine === true ? null : <Form action={act('yes')} writeId={randomUUID()} submit="Let them be compared" />}
-      {mine === false ? null : (
-        <Form
-          action={act('no')}
-          writeId={randomUUID()}
-          submit={mine ? 'Take it back' : 'Say no'}
-          danger={mine === true}
-        />
-      )}
+      <div className="stack">
+        {mine === true ? null : <Form action={act('yes')} writeId={randomUUID()} submit="Let them be compared" />}
+        {mine === true || (mine === null && words.length > 1) ? (
+          <Form action={act('no')} writeId={randomUUID()} submit={mine ? 'Take it back' : 'Say no'} danger />
+        ) : null}
+      </div>
     </Sheet>
   );
 }
