@@ -38,6 +38,7 @@ const member = [
   '/board/results?crop=onion&by=season',
   '/board/results?crop=pea&by=sowing',
   '/board/results/sharing',
+  '/review',
   '/store',
   '/store/places',
   '/store/round',

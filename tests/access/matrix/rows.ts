@@ -12,6 +12,7 @@ import { paths } from './paths';
 import { recipes } from './recipes';
 import { reminders } from './reminders';
 import { residue } from './residue';
+import { review } from './review';
 import { ordering } from './ordering';
 import { season } from './season';
 import { seed } from './seed';
@@ -40,4 +41,5 @@ export const rows: readonly Row[] = [
   ...store,
   ...board,
   ...notes,
+  ...review,
 ];
