@@ -30,7 +30,9 @@ test('a newcomer asks why their onions were small, and sees three neighbours’ 
     const own = page.getByRole('region', { name: 'Your own beds' });
     await expect(own.getByRole('row', { name: /plot C10/ }).first()).toBeVisible();
     const text = await page.locator('main').innerText();
-    expect([...text.matchAll(/plot ([A-E]\d+)/g)].map(([, number]) => number).filter((one) => one !== 'C10')).toEqual([]);
+    expect([...text.matchAll(/plot ([A-E]\d+)/g)].map(([, number]) => number).filter((one) => one !== 'C10')).toEqual(
+      [],
+    );
   });
 
   await test.step('they let their own be compared, and take it back', async () => {
