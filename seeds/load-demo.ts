@@ -18,6 +18,7 @@ import { previewSheet } from '@/lib/usecases/sheets/preview-sheet';
 import { readSheet } from '@/lib/usecases/sheets/read-sheet';
 import { tickTrench } from '@/lib/usecases/sheets/tick-trench';
 import { type Chance, chanceOf } from './chance';
+import { loadBallots } from './demo/ballots';
 import { loadBoard } from './demo/board';
 import { planStraw } from './demo/straw';
 import { planDates } from './demo/dates';
@@ -116,6 +117,7 @@ async function loadDemo(now: Date): Promise<void> {
   const writers = { chair: await caller('Constance Hale'), secretary: await caller('Gwyneth Apsley') };
   const talkers = { ines: await caller('Ines Calloway'), bea: await caller('Bea Longmire') };
   await loadBoard({ ...writers, ...talkers }, open?.id ?? '', done);
+  await loadBallots({ ...writers, ...talkers, treasurer }, today);
   await loadSecondSociety(memberOf, today);
   const state = process.env.BARROWMOOT_STATE ?? '.data';
   fs.mkdirSync(state, { recursive: true });

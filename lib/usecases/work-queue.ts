@@ -1,6 +1,7 @@
 import 'server-only';
 import { env } from '@/lib/platform/env';
 import { workQueue } from '@/lib/platform/jobs';
+import { closeBallot } from './ballots/close-ballot';
 import { solveCourse } from './course/solve-course';
 import { sendQueuedMail } from './mail/send-queued-mail';
 import { type LetterWords, makeLetters, queueWeeklyLetters } from './reminders/weekly-letter';
@@ -14,10 +15,11 @@ const hourly = '5 * * * *';
 export function startWork({ letter }: { letter: LetterWords }): Promise<{ stop: () => Promise<void> }> {
   const { smtpUrl, demo } = env();
   const mail = smtpUrl ? { 'send-mail': sendQueuedMail } : {};
-  if (!smtpUrl && !demo) return workQueue({ 'solve-course': solveCourse }, []);
+  const always = { 'solve-course': solveCourse, 'close-ballot': closeBallot };
+  if (!smtpUrl && !demo) return workQueue(always, []);
   return workQueue(
     {
-      'solve-course': solveCourse,
+      ...always,
       'queue-weekly-letters': queueWeeklyLetters,
       'weekly-letters': makeLetters(letter),
       ...mail,

@@ -98,6 +98,10 @@ export type Ids = Readonly<
     | 'reportedPostId'
     | 'hiddenPostId'
     | 'pictureId'
+    | 'draftBallotId'
+    | 'openBallotId'
+    | 'choiceId'
+    | 'rollId'
     | 'bedName',
     string
   >

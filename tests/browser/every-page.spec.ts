@@ -38,6 +38,8 @@ const member = [
   '/board/results?crop=onion&by=season',
   '/board/results?crop=pea&by=sowing',
   '/board/results/sharing',
+  '/board/decisions',
+  '/board/decisions/minutes',
   '/review',
   '/store',
   '/store/places',
@@ -73,6 +75,7 @@ const office = [
   '/export',
   '/../board/notice',
   '/../board/reports',
+  '/../board/decisions/new',
   '/../deliveries/season',
 ];
 

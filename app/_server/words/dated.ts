@@ -1,4 +1,5 @@
 import type { Dated } from '@/lib/domain/reminders/dated';
+import { ballotsDated } from './dated-ballots';
 import { datesDated } from './dated-dates';
 import { deliveriesDated } from './dated-deliveries';
 import { groundDated } from './dated-ground';
@@ -6,7 +7,14 @@ import { seedDated } from './dated-seed';
 import type { DatedTable, DatedWords } from './dated-shape';
 import { storeDated } from './dated-store';
 
-const tables: DatedTable = { ...datesDated, ...deliveriesDated, ...groundDated, ...seedDated, ...storeDated };
+const tables: DatedTable = {
+  ...ballotsDated,
+  ...datesDated,
+  ...deliveriesDated,
+  ...groundDated,
+  ...seedDated,
+  ...storeDated,
+};
 
 /** Something with a day in words; what nobody has words for any more is still shown by its code. */
 export function datedWords({ code, facts }: Dated): DatedWords {

@@ -2,6 +2,7 @@ import 'server-only';
 import { deliveriesOf } from '@/lib/data/delivery';
 import { type HoldingOnDay, holdingsOfMember } from '@/lib/data/holding';
 import type { Dated } from '@/lib/domain/reminders/dated';
+import { type BallotDue, datesOfBallots, dueOfBallots } from '../ballots/due-ballots';
 import { type BoardDue, dueOfBoard } from '../board/due-board';
 import { datesOfDates } from '../dates/dates-dates';
 import { type DatesDue, dueOfDates } from '../dates/due-dates';
@@ -16,7 +17,17 @@ import { datesOfDeliveries, type DeliveryDue, dueOfDeliveries } from './due-deli
 import { dueOfGround, type GroundDue } from './due-ground';
 
 /** One thing that wants doing. All of it is derived: done where it is done. */
-export type Due = BoardDue | DatesDue | DeliveryDue | GroundDue | OwesDue | ResidueDue | SeedDue | SheetDue | StoreDue;
+export type Due =
+  | BallotDue
+  | BoardDue
+  | DatesDue
+  | DeliveryDue
+  | GroundDue
+  | OwesDue
+  | ResidueDue
+  | SeedDue
+  | SheetDue
+  | StoreDue;
 
 /** The holdings with ground that the viewer holds or shares today. */
 export async function ownHoldings({ db, scope, today }: ReadContext): Promise<HoldingOnDay[]> {
@@ -35,6 +46,7 @@ export async function dueOfMember(context: ReadContext, holdings: readonly Holdi
     ...(await dueOfSeed(context, holdings)),
     ...(await dueOfStore(context, holdings)),
     ...(await dueOfGround(context, holdings)),
+    ...(await dueOfBallots(context)),
     ...(await dueOfBoard(context)),
   ];
 }
@@ -49,5 +61,6 @@ export async function datesOfMember(context: ReadContext, holdings: readonly Hol
     ...(await datesOfDates(context, holdings)),
     ...(await datesOfSeed(context, holdings)),
     ...(await datesOfStore(context, holdings)),
+    ...(await datesOfBallots(context)),
   ];
 }

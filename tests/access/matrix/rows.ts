@@ -1,5 +1,6 @@
 import type { Row } from '../row';
 import { dates } from './dates';
+import { ballots } from './ballots';
 import { board } from './board';
 import { deliveries } from './deliveries';
 import { ground } from './ground';
@@ -41,5 +42,6 @@ export const rows: readonly Row[] = [
   ...store,
   ...board,
   ...notes,
+  ...ballots,
   ...review,
 ];
