@@ -8,6 +8,7 @@ import { harvest } from './harvest';
 import { measures } from './measures';
 import { members } from './members';
 import { money } from './money';
+import { notes } from './notes';
 import { paths } from './paths';
 import { recipes } from './recipes';
 import { reminders } from './reminders';
@@ -40,6 +41,7 @@ export const rows: readonly Row[] = [
   ...reminders,
   ...store,
   ...board,
+  ...notes,
   ...ballots,
   ...review,
 ];
