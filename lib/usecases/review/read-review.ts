@@ -89,9 +89,9 @@ async function decisionsOf(context: ReadContext, season: number) {
   const { db, scope } = context;
   await closeDue(context);
   return (await ballotsOf(db, scope))
-    .flatMap(({ id, number, title, closedAt, result }) => {
-      if (number === null || closedAt === null || result === null) return [];
-      const on = dayIn(scope.timeZone, closedAt);
+    .flatMap(({ id, number, title, closesAt, result }) => {
+      if (number === null || result === null) return [];
+      const on = dayIn(scope.timeZone, closesAt);
       return Number(on.slice(0, 4)) === season ? [{ id, number, title, on, outcome: result.outcome }] : [];
     })
     .toReversed();
