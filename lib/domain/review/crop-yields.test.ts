@@ -5,6 +5,7 @@ import { cropYields, type WeighedCrop } from './crop-yields';
 const leeks = (holdingId: string, massG: number, areaCm2 = 10_000): WeighedCrop => ({
   ...{ holdingId, cropKey: 'leek', massG, areaCm2 },
 });
+const nobody = new Set<string>();
 const weighed = fc.array(
   fc.record({
     holdingId: fc.constantFrom('a', 'b', 'c', 'd', 'e'),
@@ -17,7 +18,7 @@ const weighed = fc.array(
 
 describe('what crops yielded', () => {
   it('is the mean over holdings, with its interval', () => {
-    const { told, withheld } = cropYields([leeks('a', 1000), leeks('b', 2000), leeks('c', 3000)]);
+    const { told, withheld } = cropYields([leeks('a', 1000), leeks('b', 2000), leeks('c', 3000)], nobody);
     expect(withheld).toEqual([]);
     expect(told).toMatchObject([{ cropKey: 'leek', holdings: 3, gPerM2: { estimate: 2000 } }]);
     expect(told[0]?.gPerM2.low).toBeCloseTo(-484.1, 1);
@@ -25,23 +26,28 @@ describe('what crops yielded', () => {
   });
 
   it('counts a holding once, by all of its ground', () => {
-    const { told } = cropYields([leeks('a', 1000), leeks('a', 2000, 20_000), leeks('b', 1000), leeks('c', 1000)]);
+    const { told } = cropYields(
+      [leeks('a', 1000), leeks('a', 2000, 20_000), leeks('b', 1000), leeks('c', 1000)],
+      nobody,
+    );
     expect(told).toMatchObject([{ holdings: 3, gPerM2: { estimate: 1000, low: 1000, high: 1000 } }]);
   });
 
   it('is withheld of fewer than three holdings, however many beds they had', () => {
     fc.assert(
-      fc.property(weighed, (of) => {
-        const { told, withheld } = cropYields(of);
+      fc.property(weighed, fc.subarray(['a', 'b']), (of, own) => {
+        const { told, withheld } = cropYields(of, new Set(own));
         const holdingsOf = (key: string) => new Set(of.flatMap((one) => (one.cropKey === key ? [one.holdingId] : [])));
         expect([...told.map(({ cropKey }) => cropKey), ...withheld].sort()).toEqual(
           [...new Set(of.map(({ cropKey }) => cropKey))].sort(),
         );
+        const othersOf = (key: string, mine: string[]) =>
+          [...holdingsOf(key)].filter((id) => !mine.includes(id)).length;
         for (const { cropKey, holdings } of told) {
           expect(holdings).toBe(holdingsOf(cropKey).size);
-          expect(holdings).toBeGreaterThanOrEqual(3);
+          expect(othersOf(cropKey, own)).toBeGreaterThanOrEqual(3);
         }
-        for (const key of withheld) expect(holdingsOf(key).size).toBeLessThan(3);
+        for (const key of withheld) expect(othersOf(key, own)).toBeLessThan(3);
       }),
     );
   });
@@ -49,8 +55,11 @@ describe('what crops yielded', () => {
   it('tells the same of a crop whatever else was weighed, and in whatever order', () => {
     fc.assert(
       fc.property(weighed, (of) => {
-        const alone = cropYields(of.filter(({ cropKey }) => cropKey === 'leek')).told;
-        const among = cropYields([...of].reverse()).told.filter(({ cropKey }) => cropKey === 'leek');
+        const alone = cropYields(
+          of.filter(({ cropKey }) => cropKey === 'leek'),
+          nobody,
+        ).told;
+        const among = cropYields([...of].reverse(), nobody).told.filter(({ cropKey }) => cropKey === 'leek');
         expect(among.map(({ holdings }) => holdings)).toEqual(alone.map(({ holdings }) => holdings));
         for (const [at, { gPerM2 }] of among.entries())
           expect(gPerM2.estimate).toBeCloseTo(alone[at]?.gPerM2.estimate ?? Number.NaN, 6);
@@ -59,6 +68,6 @@ describe('what crops yielded', () => {
   });
 
   it.each([[leeks('a', -1)], [leeks('a', 1, 0)], [leeks('a', 1.5)]])('%j is refused', (one) =>
-    expect(() => cropYields([one])).toThrow(RangeError),
+    expect(() => cropYields([one], nobody)).toThrow(RangeError),
   );
 });

@@ -18,7 +18,7 @@ export type CropYields = {
   readonly withheld: readonly string[];
 };
 
-/** Fewer are not told: two could work each other out. */
+/** Fewer beside the reader's own are not told: of two each could be worked out. */
 export const fewestHoldings = 3;
 const level = 0.95;
 
@@ -26,15 +26,17 @@ const level = 0.95;
  * What each crop yielded over a society, as far as it may be told.
  *
  * Method: a holding's weights and ground are added up, so that it counts once however many beds it had; the mean over holdings has its interval
- * by Student's t. Fewer than three holdings: withheld. Every crop stands by itself and in no sum, so that nothing is had by subtraction.
+ * by Student's t. Fewer than three holdings beside the reader's own: withheld, since who is one of three knows what the other two
+ * come to. Every crop stands by itself and in no sum, so that nothing is had by subtraction.
  *
  * @param weighed  masses whole ≥ 0 [g], ground whole ≥ 1 [cm²]
+ * @param own      the reader's holdings
  * @returns        crops in the order of their keys
  * @throws RangeError on masses or ground that are none
  * @source         fewer than three withheld: common practice of disclosure control; interval: lib/domain/statistics
- * @example        three holdings with 1, 2 and 3 kg of leeks off 1 m² each → 2,000 g/m², from −484 to 4,484; two of them → withheld
+ * @example        three holdings, none the reader’s, with 1, 2 and 3 kg of leeks off 1 m² each → 2,000 g/m², from −484 to 4,484; two of them → withheld
  */
-export function cropYields(weighed: readonly WeighedCrop[]): CropYields {
+export function cropYields(weighed: readonly WeighedCrop[], own: ReadonlySet<string>): CropYields {
   for (const { massG, areaCm2 } of weighed) {
     wholeFrom(0, massG);
     wholeFrom(1, areaCm2);
@@ -43,8 +45,10 @@ export function cropYields(weighed: readonly WeighedCrop[]): CropYields {
   const told: CropYield[] = [];
   const withheld: string[] = [];
   for (const cropKey of crops) {
-    const values = perHolding(weighed.filter((one) => one.cropKey === cropKey));
-    const gPerM2 = values.length < fewestHoldings ? null : meanInterval(values, level);
+    const here = weighed.filter((one) => one.cropKey === cropKey);
+    const others = new Set(here.flatMap(({ holdingId }) => (own.has(holdingId) ? [] : [holdingId])));
+    const values = perHolding(here);
+    const gPerM2 = others.size < fewestHoldings ? null : meanInterval(values, level);
     if (gPerM2) told.push({ cropKey, holdings: values.length, gPerM2 });
     else withheld.push(cropKey);
   }

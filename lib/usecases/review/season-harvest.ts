@@ -1,6 +1,7 @@
 import 'server-only';
 import { cropsOf } from '@/lib/data/crop';
 import { harvestsOf } from '@/lib/data/harvest';
+import { holdingsOfMember } from '@/lib/data/holding';
 import { sharingHoldings } from '@/lib/data/result-sharing';
 import { yieldsSaidOf } from '@/lib/domain/harvest/published-yield';
 import { seasonYields } from '@/lib/domain/harvest/season-yields';
@@ -20,7 +21,8 @@ export async function seasonHarvest({ db, scope, today }: ReadContext, season: n
       .filter((one) => one.season === season && one.measure === 'grams' && !one.isSoFar)
       .map(({ cropKey, amount: massG, areaCm2 }) => ({ holdingId, cropKey, massG, areaCm2 }));
   });
-  const { told, withheld } = cropYields(weighed);
+  const own = await holdingsOfMember(db, scope, scope.memberId, today);
+  const { told, withheld } = cropYields(weighed, new Set(own.map(({ id }) => id)));
   return {
     agreed: sharing.size,
     told: told.map(({ cropKey, ...one }) => ({
@@ -29,6 +31,7 @@ export async function seasonHarvest({ db, scope, today }: ReadContext, season: n
       name: nameOf(cropKey),
       said: yieldsSaidOf(cropKey)[0] ?? null,
     })),
-    withheld: withheld.map(nameOf),
+    /** Which crops they are is not said: that somebody weighs one is theirs to tell. */
+    someWithheld: withheld.length > 0,
   };
 }

@@ -9,7 +9,7 @@ type Harvest = Awaited<ReturnType<typeof seasonHarvest>>;
 
 /** What crops yielded where at least three holdings let it be told, with how far the mean may lie off. */
 export function WhatGrew({ harvest, units }: { harvest: Harvest; units: Units }) {
-  const { told, withheld, agreed } = harvest;
+  const { told, someWithheld, agreed } = harvest;
   const unit = yieldUnit(units);
   const in2 = (gPerM2: number) => Number(rateIn(gPerM2, unit).toPrecision(2));
   return (
@@ -34,16 +34,16 @@ export function WhatGrew({ harvest, units }: { harvest: Harvest; units: Units })
           }))}
         />
       ) : null}
-      {told.length + withheld.length === 0 ? (
+      {told.length === 0 && !someWithheld ? (
         <Empty>
           {agreed === 0
             ? 'Nobody lets their results be compared yet, so that no yield is told. Holders agree to it beside the board.'
             : 'Of those who let their results be compared nobody has weighed a crop of this season that is cleared.'}
         </Empty>
       ) : null}
-      {withheld.length ? (
+      {someWithheld ? (
         <p className="small">
-          Withheld, since fewer than three holdings weighed it and let it be told: {withheld.join(', ').toLowerCase()}.
+          Crops are withheld that fewer than three holdings beside your own have weighed and let be told.
         </p>
       ) : null}
       {told.length ? (
