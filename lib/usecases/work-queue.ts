@@ -4,8 +4,10 @@ import { workQueue } from '@/lib/platform/jobs';
 import { solveCourse } from './course/solve-course';
 import { sendQueuedMail } from './mail/send-queued-mail';
 import { type LetterWords, makeLetters, queueWeeklyLetters } from './reminders/weekly-letter';
+import { drawTrials } from './trials/draw-trial';
 
 const hourly = '5 * * * *';
+const drawing = { task: 'draw-trials', cron: '10 * * * *' };
 
 /**
  * Begin to work what is queued, in this process. Mail goes out where a mail server is configured; without one it waits in
@@ -14,14 +16,15 @@ const hourly = '5 * * * *';
 export function startWork({ letter }: { letter: LetterWords }): Promise<{ stop: () => Promise<void> }> {
   const { smtpUrl, demo } = env();
   const mail = smtpUrl ? { 'send-mail': sendQueuedMail } : {};
-  if (!smtpUrl && !demo) return workQueue({ 'solve-course': solveCourse }, []);
+  if (!smtpUrl && !demo) return workQueue({ 'solve-course': solveCourse, 'draw-trials': drawTrials }, [drawing]);
   return workQueue(
     {
       'solve-course': solveCourse,
       'queue-weekly-letters': queueWeeklyLetters,
       'weekly-letters': makeLetters(letter),
+      'draw-trials': drawTrials,
       ...mail,
     },
-    [{ task: 'queue-weekly-letters', cron: hourly }],
+    [{ task: 'queue-weekly-letters', cron: hourly }, drawing],
   );
 }

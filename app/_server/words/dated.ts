@@ -5,8 +5,16 @@ import { groundDated } from './dated-ground';
 import { seedDated } from './dated-seed';
 import type { DatedTable, DatedWords } from './dated-shape';
 import { storeDated } from './dated-store';
+import { trialsDated } from './dated-trials';
 
-const tables: DatedTable = { ...datesDated, ...deliveriesDated, ...groundDated, ...seedDated, ...storeDated };
+const tables: DatedTable = {
+  ...datesDated,
+  ...deliveriesDated,
+  ...groundDated,
+  ...seedDated,
+  ...storeDated,
+  ...trialsDated,
+};
 
 /** Something with a day in words; what nobody has words for any more is still shown by its code. */
 export function datedWords({ code, facts }: Dated): DatedWords {
