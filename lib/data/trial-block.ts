@@ -1,4 +1,5 @@
 import 'server-only';
+import { randomUUID } from 'node:crypto';
 import type { Prisma } from '@/generated/prisma/client';
 import type { CalendarDate } from '@/lib/domain/calendar/calendar-date';
 import type { Footprint } from '@/lib/domain/ground/footprint';
@@ -112,12 +113,13 @@ export async function createBlock(
   block: { readonly trialId: string; readonly plotId: string; readonly holdingId: string; readonly joinedAt: Date },
   grounds: readonly [NewGround, NewGround],
 ): Promise<string> {
-  const { id: blockId } = await tx.trialBlock.create({
-    data: { ...block, societyId, byMemberId },
-    select: { id: true },
-  });
+  // Ids that tell no time: whose block is whose must not be read off the order in which they were made.
+  const blockId = randomUUID();
+  await tx.trialBlock.create({ data: { ...block, id: blockId, societyId, byMemberId } });
   await tx.trialGround.createMany({
-    data: grounds.map(({ footprint, ...ground }, at) => ({ ...ground, ...footprint, societyId, blockId, nth: at + 1 })),
+    data: grounds.map(({ footprint, ...ground }, at) => ({
+      ...{ ...ground, ...footprint, id: randomUUID(), societyId, blockId, nth: at + 1 },
+    })),
   });
   return blockId;
 }

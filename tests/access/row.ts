@@ -98,6 +98,11 @@ export type Ids = Readonly<
     | 'reportedPostId'
     | 'hiddenPostId'
     | 'pictureId'
+    | 'trialId'
+    | 'laidOutTrialId'
+    | 'withheldTrialId'
+    | 'trialBlockId'
+    | 'trialGroundId'
     | 'bedName',
     string
   >

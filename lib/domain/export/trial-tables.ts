@@ -3,7 +3,7 @@ import { type ExportTable, own } from './export-table';
 
 const block = { column: 'holdingId', is: 'my holding' } as const;
 
-/** Trials laid out by lot. What a plot gave is its holders' own; the society has the report. */
+/** Trials laid out by lot. Whose a block is and what it gave is its holders’ own: the society has the report. */
 export const trialTables: readonly ExportTable[] = [
   {
     table: 'Trial',
@@ -38,16 +38,16 @@ export const trialTables: readonly ExportTable[] = [
     file: 'trial-blocks.csv',
     says: 'Plots that take part in trials.',
     columns: {
-      ...id,
+      id: own('this row'),
       ...societyId,
-      trialId: 'trials.csv',
-      plotId: 'plots.csv',
-      holdingId: 'holdings.csv',
-      byMemberId: 'who joined with it: members.csv',
-      joinedAt: 'when',
-      leftAt: 'when it left',
-      leftWhy: 'why, where the lot was drawn before',
-      treatedOn: 'the day on which both treatments were done',
+      trialId: own('trials.csv'),
+      plotId: own('plots.csv'),
+      holdingId: own('holdings.csv'),
+      byMemberId: own('who joined with it: members.csv'),
+      joinedAt: own('when'),
+      leftAt: own('when it left'),
+      leftWhy: own('why, where the lot was drawn before'),
+      treatedOn: own('the day on which both treatments were done'),
     },
     owner: block,
   },
@@ -56,18 +56,18 @@ export const trialTables: readonly ExportTable[] = [
     file: 'trial-grounds.csv',
     says: 'The two pieces of ground of each of them.',
     columns: {
-      ...id,
+      id: own('this row'),
       ...societyId,
-      blockId: 'trial-blocks.csv',
-      nth: '1 or 2, as they were named',
-      frameId: 'frames.csv',
-      bedId: 'beds.csv',
-      piece: 'whole, first or second half',
-      xCm: 'its corner [cm]',
-      yCm: 'its corner [cm]',
-      widthCm: 'width [cm]',
-      lengthCm: 'length [cm]',
-      treatment: 'A or B, by the lot',
+      blockId: own('trial-blocks.csv'),
+      nth: own('1 or 2, as they were named'),
+      frameId: own('frames.csv'),
+      bedId: own('beds.csv'),
+      piece: own('whole, first or second half'),
+      xCm: own('its corner [cm]'),
+      yCm: own('its corner [cm]'),
+      widthCm: own('width [cm]'),
+      lengthCm: own('length [cm]'),
+      treatment: own('A or B, by the lot'),
     },
     owner: { ...block, through: { table: 'TrialBlock', column: 'blockId' } },
   },
@@ -77,7 +77,7 @@ export const trialTables: readonly ExportTable[] = [
     says: 'What they gave, as you confirmed it. Of each piece of ground the newest line holds.',
     columns: {
       id: own('this row'),
-      societyId: own('the society'),
+      ...societyId,
       groundId: own('trial-grounds.csv'),
       source: own('harvests or typed'),
       amount: own('grams or pieces'),

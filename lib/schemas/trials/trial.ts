@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { pieces } from '@/lib/domain/trial/piece-of-bed';
 import { day } from '../day';
-import { line, note, wholeNumber } from '../text';
+import { line, note, optionalLine, wholeNumber } from '../text';
 import { form, rowId, writeId } from '../write';
 
 const why = line('the reason', 200);
@@ -41,7 +41,7 @@ export const joinTrialInput = form({
 });
 
 /** A reason is wanted once the lot is drawn. */
-export const leaveTrialInput = form({ writeId, blockId: rowId, why: z.union([z.literal(''), why]).default('') });
+export const leaveTrialInput = form({ writeId, blockId: rowId, why: optionalLine('the reason', 200) });
 
 export const callOffTrialInput = form({ writeId, trialId: rowId, why });
 

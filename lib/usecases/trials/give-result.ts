@@ -33,7 +33,7 @@ export const giveResult = mutation({
     await appendResult(tx, scope, ground.id, { source: input.source, ...given, at: now });
     // How much it was is nobody's but theirs until the report opens, and stays out of the book.
     const verb = ground.results.length ? 'corrected' : 'confirmed';
-    note({ verb, thing: 'trial result', thingId: ground.id, forHoldingId: holding.id });
+    note({ verb, thing: 'trial result', thingId: trial.id, forHoldingId: holding.id });
     return { trialId: trial.id };
   },
 });

@@ -71,7 +71,8 @@ export const joinTrial = mutation({
     await checkFree(context, trial, one.plot.id, grounds);
     const block = { trialId, plotId: one.plot.id, holdingId: one.holding.id, joinedAt: now };
     const blockId = await createBlock(tx, scope, block, [...grounds]);
-    note({ verb: 'joined', thing: 'trial', thingId: trialId, forHoldingId: one.holding.id, after: { blockId } });
+    // Which block is whose stands in no book: the report shows what each gave.
+    note({ verb: 'joined', thing: 'trial', thingId: trialId, forHoldingId: one.holding.id });
     return { trialId, blockId };
   },
 });

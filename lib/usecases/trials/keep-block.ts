@@ -52,7 +52,7 @@ export const leaveTrial = mutation({
     if (state !== 'joining' && !why) refuse('trial-why-left', { field: 'why' });
     await leaveWith(tx, scope, blockId, { at: now, why: state === 'joining' ? null : why });
     const verb = state === 'joining' ? 'left' : 'dropped out of';
-    note({ verb, thing: 'trial', thingId: trial.id, forHoldingId: holding.id, after: { blockId } });
+    note({ verb, thing: 'trial', thingId: trial.id, forHoldingId: holding.id });
     return { trialId: trial.id };
   },
 });
@@ -64,14 +64,10 @@ export const treatBlock = mutation({
   input: treatBlockInput,
   write: async (context, { blockId, treatedOn }) => {
     const { tx, scope, today, note } = context;
-    const { trial, block, holding } = await openLaidOut(context, await blockById(tx, scope, blockId));
+    const { trial, holding } = await openLaidOut(context, await blockById(tx, scope, blockId));
     if (treatedOn > today) refuse('trial-treated-future', { field: 'treatedOn' });
     await setTreatedOn(tx, scope, blockId, treatedOn);
-    note({
-      ...{ verb: 'treated', thing: 'trial block', thingId: blockId, forHoldingId: holding.id },
-      before: { treatedOn: block.treatedOn },
-      after: { treatedOn },
-    });
+    note({ verb: 'treated', thing: 'trial', thingId: trial.id, forHoldingId: holding.id });
     return { trialId: trial.id };
   },
 });

@@ -16,6 +16,7 @@ import { season } from './season';
 import { seed } from './seed';
 import { sheets } from './sheets';
 import { store } from './store';
+import { trials } from './trials';
 import { waiting } from './waiting';
 
 /** Every operation there is, with who may; a missing one fails the suite. */
@@ -38,4 +39,5 @@ export const rows: readonly Row[] = [
   ...reminders,
   ...store,
   ...board,
+  ...trials,
 ];
