@@ -34,6 +34,8 @@ const member = [
   '/board/new',
   '/board/search?words=onions',
   '/board/rules',
+  '/board/trials',
+  '/board/trials/new',
   '/store',
   '/store/places',
   '/store/round',
