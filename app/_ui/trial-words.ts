@@ -44,7 +44,7 @@ export function trialValue(perM2: number, measure: Measure, units: Units): numbe
   return units === 'metric' ? perM2 : (perM2 * squareYardCm2) / 10_000;
 }
 
-const figures = new Intl.NumberFormat('en-GB', { maximumFractionDigits: 2 });
+const figures = new Intl.NumberFormat('en-GB', { minimumFractionDigits: 2, maximumFractionDigits: 2 });
 
 /** The same in figures, with a true minus. */
 export function trialFigure(perM2: number, measure: Measure, units: Units): string {

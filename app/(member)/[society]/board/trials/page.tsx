@@ -32,26 +32,25 @@ export default async function TrialsPage({ params }: { params: Promise<{ society
         ) : null}
         <Table
           caption="Trials, the newest first"
-          columns={[
-            { head: 'question' },
-            { head: 'crop' },
-            { head: 'season', number: true },
-            { head: 'plots', number: true },
-            { head: 'where it stands' },
-            { head: 'next day' },
-          ]}
+          columns={[{ head: 'question' }, { head: 'plots', number: true }, { head: 'where it stands' }]}
           rows={trials.map((trial) => ({
             key: trial.id,
             mine: trial.isMine,
             cells: [
-              <Link key="to" href={`${at}/${trial.id}`}>
-                {trial.question}
-              </Link>,
-              trial.cropName,
-              trial.season,
-              `${trial.plots} of ${trial.leastPlots} or more`,
-              `${trialStateWords(trial.state)}${trial.isMine ? ', with you' : ''}`,
-              nextDay(trial),
+              <div key="what">
+                <Link href={`${at}/${trial.id}`}>{trial.question}</Link>
+                <div className="small soft">
+                  {trial.cropName}, {trial.season}
+                </div>
+              </div>,
+              trial.state === 'joining' || trial.state === 'too-few'
+                ? `${trial.plots} (${trial.leastPlots} wanted)`
+                : trial.plots,
+              <div key="state">
+                {trialStateWords(trial.state)}
+                {trial.isMine ? ', with you' : ''}
+                <div className="small soft">{nextDay(trial)}</div>
+              </div>,
             ],
           }))}
         />

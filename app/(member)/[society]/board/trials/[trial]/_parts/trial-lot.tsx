@@ -6,7 +6,7 @@ type Props = { read: Awaited<ReturnType<typeof readTrial.run>> };
 /** The lot: what was published at opening, and once it is drawn, all that anybody needs to draw it again. */
 export function TrialLot({ read: { trial, lot } }: Props) {
   return (
-    <>
+    <div className="trial-lot">
       <p>
         When joining opened, 32 bytes were drawn and shown to nobody. When it closes, a coin of its own says for each
         plot which of its two pieces of ground gets A: nobody chooses, and nobody could know.
@@ -69,6 +69,6 @@ export function TrialLot({ read: { trial, lot } }: Props) {
           />
         </>
       ) : null}
-    </>
+    </div>
   );
 }
