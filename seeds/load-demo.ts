@@ -18,6 +18,7 @@ import { previewSheet } from '@/lib/usecases/sheets/preview-sheet';
 import { readSheet } from '@/lib/usecases/sheets/read-sheet';
 import { tickTrench } from '@/lib/usecases/sheets/tick-trench';
 import { type Chance, chanceOf } from './chance';
+import { loadBallots } from './demo/ballots';
 import { loadBoard } from './demo/board';
 import { planStraw } from './demo/straw';
 import { planDates } from './demo/dates';
@@ -114,6 +115,7 @@ async function loadDemo(now: Date): Promise<void> {
   await loadBoard({ ...writers, ...talkers }, open?.id ?? '', done);
   const growers = await growersOf(scope, holdings, shared);
   await loadTrials(memberOf.get('Ines Calloway') ?? '', growers, chanceOf(1908), today);
+  await loadBallots({ ...writers, ...talkers, treasurer }, today);
   await loadSecondSociety(memberOf, today);
   const state = process.env.BARROWMOOT_STATE ?? '.data';
   fs.mkdirSync(state, { recursive: true });

@@ -1,5 +1,6 @@
 import type { Refusal, RefusalCode } from '@/lib/usecases/refusal';
 import { datesWords } from './words/dates';
+import { ballotsWords } from './words/ballots';
 import { boardWords } from './words/board';
 import { deliveriesWords } from './words/deliveries';
 import { groundWords } from './words/ground';
@@ -43,6 +44,7 @@ const words: Words<RefusalCode> = {
   ...storeWords,
   ...boardWords,
   ...trialsWords,
+  ...ballotsWords,
 };
 
 /** A refusal in plain words: what was not done, and what would be accepted. */

@@ -9,13 +9,16 @@ type Row = { readonly name: string; readonly values: Readonly<Record<string, num
 type Props = Told & { parts: readonly { key: string; name: string }[]; rows: readonly Row[] };
 
 const [row, bar] = [40, 18];
+const figure = new Intl.NumberFormat('en-GB', { maximumFractionDigits: 1 });
+// What rounding leaves over would make the scale longer.
+const lengthOf = (parts: readonly number[]) => Number(parts.reduce((sum, one) => sum + one, 0).toPrecision(12));
 
 /** One bar for each name, made up of at most six parts that are told apart by hatch and word. */
 export function StackChart({ parts, rows, ...told }: Props) {
   const id = useId();
   if (parts.length > mostParts) throw new RangeError(`more than ${mostParts} parts can't be told apart`);
   const keys = parts.map(({ key }) => key);
-  const scale = scaleOver(rows.map(({ values }) => keys.reduce((sum, key) => sum + (values[key] ?? 0), 0)));
+  const scale = scaleOver(rows.map(({ values }) => lengthOf(keys.map((key) => values[key] ?? 0))));
   const names = scaleBand<string>({ domain: rows.map(({ name }) => name), range: [0, rows.length * row] });
   const fills = scaleOrdinal({ domain: keys, range: keys.map((_, at) => `url(#${id}${at})`) });
   const top = rows.length * row;
@@ -28,7 +31,7 @@ export function StackChart({ parts, rows, ...told }: Props) {
         columns: [{ head: told.unit }, ...parts.map(({ name }) => ({ head: name, number: true }))],
         rows: rows.map(({ name, values }) => ({
           key: name,
-          cells: [name, ...keys.map((key) => (values[key] ?? 0).toLocaleString('en-GB'))],
+          cells: [name, ...keys.map((key) => figure.format(values[key] ?? 0))],
         })),
       }}
     >

@@ -22,20 +22,22 @@ export async function writeAudit(
   at: Date,
   changes: readonly Change[],
 ): Promise<void> {
-  await tx.auditRow.createMany({
-    data: changes.map(({ before, after, forMemberId, forHoldingId, ...change }) => ({
-      ...change,
-      societyId: scope.societyId,
-      actorMemberId: scope.memberId,
-      actorRoles: [...scope.roles],
-      forMemberId: forMemberId ?? null,
-      forHoldingId: forHoldingId ?? null,
-      writeId,
-      at,
-      ...(before == null ? {} : { before }),
-      ...(after == null ? {} : { after }),
-    })),
-  });
+  const by = { actorMemberId: scope.memberId, actorRoles: [...scope.roles], writeId };
+  await tx.auditRow.createMany({ data: changes.map((change) => ({ ...rowOf(scope, at, change), ...by })) });
+}
+
+/** Append what came about by itself when its time had come, and by nobody's hand. */
+export async function writeAuditOfTime(tx: Tx, scope: Scope, at: Date, changes: readonly Change[]): Promise<void> {
+  await tx.auditRow.createMany({ data: changes.map((change) => rowOf(scope, at, change)) });
+}
+
+function rowOf({ societyId }: Scope, at: Date, { before, after, forMemberId, forHoldingId, ...change }: Change) {
+  return {
+    ...change,
+    ...{ societyId, at, forMemberId: forMemberId ?? null, forHoldingId: forHoldingId ?? null },
+    ...(before == null ? {} : { before }),
+    ...(after == null ? {} : { after }),
+  };
 }
 
 /** Append what the service did by itself when its time had come. */

@@ -104,6 +104,20 @@ export async function chargesFor(db: Db, { societyId }: Scope, deliveryIds: read
   }));
 }
 
+/** The holdings that held ground on any of some days. */
+export async function holdingsWithGround(db: Db, { societyId }: Scope, { from, until }: Days): Promise<string[]> {
+  const rows = await db.tenancy.findMany({
+    where: {
+      societyId,
+      fromOn: { lt: toDbDay(until) },
+      OR: [{ untilOn: null }, { untilOn: { gt: toDbDay(from) } }],
+    },
+    distinct: ['holdingId'],
+    select: { holdingId: true },
+  });
+  return rows.map(({ holdingId }) => holdingId);
+}
+
 /** The plots that holdings held on any of some days, as people count them, and by whom they were held. */
 export async function holdingsAcross(db: Db, scope: Scope, { from, until }: Days, holdingIds: readonly string[]) {
   const then = { fromOn: { lt: toDbDay(until) }, OR: [{ untilOn: null }, { untilOn: { gt: toDbDay(from) } }] };

@@ -30,33 +30,41 @@ export async function settingHistory(db: Db, scope: Scope, of: 'rules' | 'recipe
   const key = of === 'recipes' ? aboutRecipes : { not: aboutRecipes };
   const rows = await db.societySetting.findMany({
     where: { societyId: scope.societyId, key },
-    include: { setBy: { select: { name: true } } },
+    include: { setBy: { select: { name: true } }, ballot: { select: { id: true, number: true, closedAt: true } } },
     orderBy: [{ effectiveFrom: 'desc' }, { setAt: 'desc' }],
   });
-  return rows.map(({ id, key, value, effectiveFrom, setBy, setAt }) => ({
+  return rows.map(({ id, key, value, effectiveFrom, setBy, setAt, ballot }) => ({
     id,
     key,
     value: typeof value === 'number' || value === null ? value : String(value),
     from: fromDbDay(effectiveFrom),
     by: setBy?.name ?? 'the society',
     setAt,
+    /** The count of hands that carried it. */
+    ballot: ballot?.closedAt ? { id: ballot.id, number: ballot.number ?? 0, closedAt: ballot.closedAt } : null,
   }));
 }
 
-/** Set a value from a day on; null puts it back. */
+/** Set a value from a day on; null puts it back. What a count of hands carried was set by no single member. */
 export async function appendSetting(
   tx: Tx,
   scope: Scope,
-  row: { key: SettingKey | RecipeKey; value: string | number | null; from: CalendarDate; at: Date },
+  row: {
+    readonly key: SettingKey | RecipeKey;
+    readonly value: string | number | null;
+    readonly from: CalendarDate;
+    readonly at: Date;
+    readonly ballotId?: string;
+  },
 ) {
-  const { key, value, from, at } = row;
+  const { key, value, from, at, ballotId } = row;
   await tx.societySetting.create({
     data: {
       societyId: scope.societyId,
       key,
       value: value ?? Prisma.JsonNull,
       effectiveFrom: toDbDay(from),
-      setByMemberId: scope.memberId,
+      ...(ballotId ? { ballotId } : { setByMemberId: scope.memberId }),
       setAt: at,
     },
   });

@@ -1,4 +1,5 @@
 import type { DatesRefusal } from './refusals/dates';
+import type { BallotsRefusal } from './refusals/ballots';
 import type { BoardRefusal } from './refusals/board';
 import type { DeliveriesRefusal } from './refusals/deliveries';
 import type { GroundRefusal } from './refusals/ground';
@@ -40,6 +41,7 @@ export type RefusalCode =
   | SeedRefusal
   | RemindersRefusal
   | StoreRefusal
+  | BallotsRefusal
   | BoardRefusal
   | TrialsRefusal;
 

@@ -1,6 +1,7 @@
 import 'server-only';
 import { env } from '@/lib/platform/env';
 import { workQueue } from '@/lib/platform/jobs';
+import { closeBallot } from './ballots/close-ballot';
 import { solveCourse } from './course/solve-course';
 import { sendQueuedMail } from './mail/send-queued-mail';
 import { type LetterWords, makeLetters, queueWeeklyLetters } from './reminders/weekly-letter';
@@ -16,13 +17,13 @@ const drawing = { task: 'draw-trials', cron: '10 * * * *' };
 export function startWork({ letter }: { letter: LetterWords }): Promise<{ stop: () => Promise<void> }> {
   const { smtpUrl, demo } = env();
   const mail = smtpUrl ? { 'send-mail': sendQueuedMail } : {};
-  if (!smtpUrl && !demo) return workQueue({ 'solve-course': solveCourse, 'draw-trials': drawTrials }, [drawing]);
+  const always = { 'solve-course': solveCourse, 'close-ballot': closeBallot, 'draw-trials': drawTrials };
+  if (!smtpUrl && !demo) return workQueue(always, [drawing]);
   return workQueue(
     {
-      'solve-course': solveCourse,
+      ...always,
       'queue-weekly-letters': queueWeeklyLetters,
       'weekly-letters': makeLetters(letter),
-      'draw-trials': drawTrials,
       ...mail,
     },
     [{ task: 'queue-weekly-letters', cron: hourly }, drawing],

@@ -103,6 +103,10 @@ export type Ids = Readonly<
     | 'withheldTrialId'
     | 'trialBlockId'
     | 'trialGroundId'
+    | 'draftBallotId'
+    | 'openBallotId'
+    | 'choiceId'
+    | 'rollId'
     | 'bedName',
     string
   >

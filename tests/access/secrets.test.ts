@@ -12,6 +12,7 @@ import { thisYear } from './fill/ground';
 import { holderLiftedG } from './fill/harvest';
 import { storedPieces } from './fill/store';
 import { trialGaveG, withheldG } from './fill/trials';
+import { ballots } from './matrix/ballots';
 import { board } from './matrix/board';
 import { rows } from './matrix/rows';
 import { committee, everybody, idsNamed, moneyKeepers, people, type Person, type Row, secretary } from './row';
@@ -76,6 +77,12 @@ const seen: Readonly<Record<string, readonly Person[]>> = {
   'hidden because': [...committee, 'neighbour'],
   'words taken back': [...committee, 'holder'],
   'reported because': [...committee, 'neighbour'],
+  // A question is the committee’s until it is put; then everybody reads it.
+  'drafted question': committee,
+  'drafted question body': committee,
+  'open question body': everybody,
+  'decided question': everybody,
+  'withdrawn because': everybody,
   // A tin is its holders' alone; an order is there once it is opened, and where it is ordered is said to those who keep it.
   'holder packet': ['holder'],
   'neighbour packet': ['neighbour'],
@@ -305,11 +312,11 @@ describe('whoever takes the ground over', () => {
     const bed = await readBed.run(next.caller, { bedId: ids.bedId });
     expect(bed.plantings.map(({ cropName }) => cropName)).toEqual([marked('crop'), 'Kale']);
     expect(bed.works).toHaveLength(1);
-    // On the board they signed what they wrote themselves.
+    // On the board they signed what they wrote themselves, and a count of hands is an open one.
     const text = await everyAnswer(
       next.caller,
       await idsIn(id),
-      rows.filter((row) => !board.includes(row)),
+      rows.filter((row) => ![...board, ...ballots].includes(row)),
     );
     const lasts = [
       'holder',

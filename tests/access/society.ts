@@ -5,6 +5,7 @@ import type { Caller } from '@/lib/usecases/operation';
 import { changeHabits } from '@/lib/usecases/recipes/change-habits';
 import { changeSetting } from '@/lib/usecases/settings/settings';
 import { done, makeSociety, once } from '../fixtures/society';
+import { makeBallots } from './fill/ballots';
 import { makeBoard } from './fill/board';
 import { makeDeliveries } from './fill/deliveries';
 import { makeGround } from './fill/ground';
@@ -43,6 +44,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
   const members = await makeMembers(society, word);
   // First, since the book shows its newest page.
   const board = await makeBoard(word, members);
+  const ballots = await makeBallots(word, members);
   await makeReminders(members);
   const ground = await makeGround(society, word, members);
   const { holdingId } = ground.ids;
@@ -86,6 +88,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
       ...store,
       ...board,
       ...trials,
+      ...ballots,
       siteId: society.siteId,
       holderId: holder.id,
       spareMemberId: members.spare.id,

@@ -36,6 +36,9 @@ const member = [
   '/board/rules',
   '/board/trials',
   '/board/trials/new',
+  '/board/decisions',
+  '/board/decisions/minutes',
+  '/review',
   '/store',
   '/store/places',
   '/store/round',
@@ -70,6 +73,7 @@ const office = [
   '/export',
   '/../board/notice',
   '/../board/reports',
+  '/../board/decisions/new',
   '/../deliveries/season',
 ];
 

@@ -102,8 +102,18 @@ describe('a talk', () => {
     await write(threadId, body);
     const other = startTalk.run(ben.caller, once({ title: 't', body: 'b', topic: `bed:${bed.id}` }));
     expect(await refusedWith(other)).toEqual(['topic-gone']);
+    const both = startTalk.run(
+      ada.caller,
+      once({ title: 't', body: 'b', topic: 'crop:onion', aboutDay: '2026-12-05' }),
+    );
+    expect(await refusedWith(both)).toEqual(['one-topic']);
     const gone = startTalk.run(ada.caller, once({ title: 't', body: 'b', topic: 'crop:triffid' }));
     expect(await refusedWith(gone)).toEqual(['topic-gone']);
+    const day = await talk(ada.caller, { aboutDay: '2026-12-05' });
+    expect((await readThread.run(ben.caller, { threadId: day })).about).toMatchObject({
+      kind: 'date',
+      on: '2026-12-05',
+    });
     const crop = await talk(ada.caller, { topic: 'crop:onion' });
     expect((await readThread.run(ben.caller, { threadId: crop })).about).toMatchObject({
       name: 'Onion',

@@ -3,6 +3,7 @@ import type { Words } from './shape';
 
 export const boardWords: Words<BoardRefusal> = {
   'topic-gone': () => 'That is not there to be written about. Choose from the list, or leave it at the site at large.',
+  'one-topic': () => 'A thread is about one thing. Leave the day empty, or leave the list at the site at large.',
   'notice-ends-before': () => 'That day has passed. Give today or a later one, or leave it empty.',
   'thread-locked': () => 'The committee has locked this thread, so nobody writes in it any more. Nothing was posted.',
   'locked-already': () => 'It is locked already.',

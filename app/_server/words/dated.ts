@@ -1,4 +1,5 @@
 import type { Dated } from '@/lib/domain/reminders/dated';
+import { ballotsDated } from './dated-ballots';
 import { datesDated } from './dated-dates';
 import { deliveriesDated } from './dated-deliveries';
 import { groundDated } from './dated-ground';
@@ -8,6 +9,7 @@ import { storeDated } from './dated-store';
 import { trialsDated } from './dated-trials';
 
 const tables: DatedTable = {
+  ...ballotsDated,
   ...datesDated,
   ...deliveriesDated,
   ...groundDated,

@@ -18,6 +18,7 @@ export const membersWords: Words<MembersRefusal> = {
   'still-holds-plots': ({ plots }) => `Still the only holder of plot ${plots}. End that tenancy first.`,
   'leaves-before-start': ({ start }) => `They came, or took ground, on ${start}. Give that day or a later one.`,
   'password-wrong': () => 'That is not your present password.',
+  'setting-no-such-choice': ({ names }) => `Give ${names}.`,
   'setting-out-of-range': ({ least, most, unit }) =>
     unit
       ? `Give a whole number from ${least} to ${most} ${unit}.`

@@ -1,3 +1,4 @@
+import { ballotTables } from './ballot-tables';
 import { boardTables } from './board-tables';
 import { comparisonTables } from './comparison-tables';
 import { deliveryTables } from './delivery-tables';
@@ -21,6 +22,7 @@ export const exportTables: readonly ExportTable[] = [
   ...seedTables,
   ...reminderTables,
   ...boardTables,
+  ...ballotTables,
   ...comparisonTables,
   ...trialTables,
 ];

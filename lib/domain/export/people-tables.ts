@@ -35,6 +35,7 @@ export const peopleTables: readonly ExportTable[] = [
       effectiveFrom: 'the day from which it holds',
       setByMemberId: 'who set it: members.csv',
       setAt: 'when it was set',
+      ballotId: 'the count of hands that carried it: counts-of-hands.csv',
     },
   },
   {

@@ -1,5 +1,6 @@
 import type { Units } from './length';
 import { formatQuarters } from './quarters';
+import { isTwoWays } from './two-ways';
 
 // 5½ yards square; the yard is 0.9144 m exactly (Weights and Measures Act 1985, Schedule 1): 25.29285264 m².
 const rodTenthMm2 = (5.5 * 9144) ** 2;
@@ -58,7 +59,7 @@ export function formatArea(areaCm2: number, units: Units): string {
 /**
  * An area as it is typed, in a member's own units unless it names others.
  *
- * @returns  whole square centimetres, up to 100 hectares; null where it is no area
+ * @returns  whole square centimetres, up to 100 hectares; null where it is no area, or could be read two ways
  * @example  readArea('12.5', 'metric') → 125,000; readArea('10 rods', 'metric') → 2,529,285
  */
 export function readArea(text: string, units: Units): number | null {
@@ -66,7 +67,7 @@ export function readArea(text: string, units: Units): number | null {
     /^(\d{1,6}(?:[.,]\d{1,3})?)\s*(m2|m²|sq ?m|sq ?ft|ft2|ft²|sq ?yds?|yd2|yd²|rods?|poles?|perch(?:es)?)?$/i.exec(
       text.trim(),
     );
-  if (!typed) return null;
+  if (!typed || isTwoWays(text)) return null;
   const value = Number(typed[1]?.replace(',', '.'));
   const unit = typed[2]?.toLowerCase() ?? (units === 'metric' ? 'm2' : 'sq ft');
   const cm2 = Math.round(value * unitCm2(unit));

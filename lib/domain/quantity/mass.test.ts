@@ -68,6 +68,10 @@ describe('readMass', () => {
     ['', 'metric', null],
     ['1000 t', 'metric', 1_000_000_000],
     ['1001 t', 'metric', null],
+    ['1,000 kg', 'metric', null],
+    ['1,000', 'metric', null],
+    ['1,25 kg', 'metric', 1250],
+    ['1.250 kg', 'metric', 1250],
   ])('%s, %s: %s', (text, units, massG) => expect(readMass(text, units)).toBe(massG));
 
   test('whatever is typed, it is a weight from 0 or none', () => {

@@ -1,5 +1,6 @@
 import type { Units } from './length';
 import { formatMass } from './load';
+import { isTwoWays } from './two-ways';
 
 /** A pound [g], exactly. */
 export const poundG = 453.59237;
@@ -48,13 +49,13 @@ const below = { ton: 'cwt', cwt: 'lb', lb: 'oz' } as const;
  * A weight as it is typed: `5 kg`, `500 g`, `12 lb 4 oz`, `3 cwt`; a bare number is kilograms, or pounds for whoever weighs in them.
  *
  * @param units  what the member weighs in
- * @returns      whole grams ≥ 0, up to a thousand tonnes; null where it is no weight
+ * @returns      whole grams ≥ 0, up to a thousand tonnes; null where it is no weight, or could be read two ways
  * @source       pound: Weights and Measures Act 1985, Schedule 1; the hundredweight is the long one, of 112 lb
  * @example      readMass('1 cwt', 'metric') → 50,802; readMass('1 lb 2 oz', 'metric') → 510
  */
 export function readMass(text: string, units: Units): number | null {
   const typed = typedMass.exec(text.trim());
-  if (!typed) return null;
+  if (!typed || isTwoWays(text)) return null;
   const unit = typed[2] ? singular(typed[2]) : units === 'metric' ? 'kg' : 'lb';
   const rest = typed[4] ? singular(typed[4]) : null;
   if (rest !== null && (typed[2] === undefined || below[unit as keyof typeof below] !== rest)) return null;

@@ -1,3 +1,5 @@
+import { isTwoWays } from './two-ways';
+
 /** A gallon, the imperial one [L]. */
 export const gallonL = 4.54609;
 
@@ -14,13 +16,13 @@ const typedVolume =
  *
  * @param text  a number, and its unit
  * @param bare  what a number by itself is
- * @returns     whole millilitres ≥ 0, up to a thousand cubic metres; null where it is no volume
+ * @returns     whole millilitres ≥ 0, up to a thousand cubic metres; null where it is no volume, or could be read two ways
  * @source      gallon 4.54609 L, eight pints: from memory; eight of them are the bushel of the Weights and Measures Act 1878
  * @example     readVolumeMl('2 gallons', 'l') → 9,092; readVolumeMl('370', 'ml') → 370
  */
 export function readVolumeMl(text: string, bare: 'l' | 'ml'): number | null {
   const typed = typedVolume.exec(text.trim());
-  if (!typed) return null;
+  if (!typed || isTwoWays(text)) return null;
   const volumeMl = Math.round(Number(typed[1]?.replace(',', '.')) * oneMl[unitOf(typed[2]) ?? bare]);
   return volumeMl <= mostMl ? volumeMl : null;
 }

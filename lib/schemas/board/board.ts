@@ -18,14 +18,16 @@ const topic = z
     if (typed !== '' && !found) context.addIssue('Choose what it is about from the list.');
     return found;
   });
+const aboutDay = optionalDay('the day that it is about');
 
 /** A talk that anybody begins. */
-export const startTalkInput = form({ writeId, title: line('a title', 120), topic, body });
+export const startTalkInput = form({ writeId, title: line('a title', 120), topic, aboutDay, body });
 /** A notice of the committee. */
 export const postNoticeInput = form({
   writeId,
   title: line('a title', 120),
   topic,
+  aboutDay,
   body,
   pinned: ticked(),
   mustRead: ticked(),

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { isTwoWays } from '@/lib/domain/quantity/two-ways';
 import { bales } from '@/lib/domain/catalogue/bales';
 import { day } from '../day';
 import { line, optionalLine, optionalWhole, ticked, wholeNumber } from '../text';
@@ -18,6 +19,7 @@ const facts = {
     .string({ error: amountWords })
     .trim()
     .regex(/^\d{1,6}([.,]\d{1,3})?$/, amountWords)
+    .refine((text) => !isTwoWays(text), amountWords)
     .transform((text) => Math.round(Number(text.replace(',', '.')) * 1000))
     .refine((thousandths) => thousandths > 0, amountWords),
   amountUnit: z.enum(['loads', 'm3', 'tonnes', 'bales'], 'Choose loads, cubic metres, tonnes or bales.'),

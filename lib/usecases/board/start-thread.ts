@@ -2,6 +2,7 @@ import 'server-only';
 import { createPost } from '@/lib/data/post';
 import { changeThread, createThread, lockThread, type NewThread } from '@/lib/data/thread';
 import { readTo } from '@/lib/data/thread-read';
+import type { Topic } from '@/lib/domain/board/topic';
 import { canKeepBoard } from '@/lib/domain/policy/board';
 import { canEnter } from '@/lib/domain/policy/standing';
 import { changeNoticeInput, postNoticeInput, startTalkInput } from '@/lib/schemas/board/board';
@@ -22,14 +23,26 @@ async function begin(context: WriteContext, thread: NewThread, body: string): Pr
   return { threadId };
 }
 
+// A thread is about one thing: of a list, or a day.
+function topicOf({
+  topic,
+  aboutDay,
+}: {
+  readonly topic: Topic | null;
+  readonly aboutDay: string | null;
+}): Topic | null {
+  if (topic && aboutDay) refuse('one-topic', { field: 'aboutDay' });
+  return aboutDay ? { kind: 'date', key: aboutDay } : topic;
+}
+
 /** Begin a talk. */
 export const startTalk = mutation({
   name: 'start-talk',
   allow: canEnter,
   input: startTalkInput,
-  write: (context, { title, topic, body }) => {
+  write: (context, { title, body, ...about }) => {
     const plain = { pinned: false, mustRead: false, endsOn: null };
-    return begin(context, { kind: 'talk', title, topic, ...plain }, body);
+    return begin(context, { kind: 'talk', title, topic: topicOf(about), ...plain }, body);
   },
 });
 
@@ -38,9 +51,9 @@ export const postNotice = mutation({
   name: 'post-notice',
   allow: canKeepBoard,
   input: postNoticeInput,
-  write: async (context, { writeId: _, body, ...notice }) => {
+  write: async (context, { writeId: _, body, topic, aboutDay, ...notice }) => {
     if (notice.endsOn && notice.endsOn < context.today) refuse('notice-ends-before', { field: 'endsOn' });
-    const made = await begin(context, { kind: 'notice', ...notice }, body);
+    const made = await begin(context, { kind: 'notice', topic: topicOf({ topic, aboutDay }), ...notice }, body);
     if (notice.mustRead) await tellAll(context, notice.title);
     return made;
   },

@@ -1,6 +1,7 @@
 /** Why something about the board was not done. */
 export type BoardRefusal =
   | 'topic-gone'
+  | 'one-topic'
   | 'notice-ends-before'
   | 'thread-locked'
   | 'locked-already'

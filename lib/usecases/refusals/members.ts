@@ -14,5 +14,6 @@ export type MembersRefusal =
   | 'leaves-before-start'
   | 'password-wrong'
   | 'setting-out-of-range'
+  | 'setting-no-such-choice'
   | 'setting-in-the-past'
   | 'season-window-inside-out';

@@ -24,7 +24,8 @@ export type SiteGround = {
   readonly plotsIn: (season: number) => readonly PlotOnDay[];
   readonly cropName: (key: string) => string;
   readonly settings: SettingValues;
-  /** In one of the seasons that were asked for, by the society's rules. */
+  /** By the society's rules: what each frame comes to in one of the seasons that were asked for, and all of them added up. */
+  readonly talliesIn: (season: number) => readonly FrameTally[];
   readonly complianceIn: (season: number) => Compliance;
   /** By rules that the society thinks of; nothing of it is kept. */
   readonly complianceBy: (rules: SettingValues, season: number) => Promise<Compliance>;
@@ -51,15 +52,17 @@ export async function readSiteGround(
   const made = await makeMissing(context, ground, frames, wanted);
   const tallyOf = ({ frameId, tallies }: TalliedFrame, season: number) =>
     tallies.get(season) ?? made.get(`${frameId} ${season}`);
+  const talliesIn = (season: number) => {
+    const tallies = frames.map((frame) => tallyOf(frame, season));
+    if (tallies.includes(undefined)) throw new Error(`season ${season} was not asked for`);
+    return tallies.filter((tally) => tally !== undefined);
+  };
   return {
     plotsIn: (season) => plotsIn(context, ground, season),
     cropName: (key) => crops.get(key)?.name ?? key,
     settings,
-    complianceIn: (season) => {
-      const tallies = frames.map((frame) => tallyOf(frame, season));
-      if (tallies.includes(undefined)) throw new Error(`season ${season} was not asked for`);
-      return addUp(tallies.filter((tally) => tally !== undefined));
-    },
+    talliesIn,
+    complianceIn: (season) => addUp(talliesIn(season)),
     complianceBy: async (rules, season) => {
       const frameIds = frames.map(({ frameId }) => frameId);
       const tally = await openGround(context, { ...ground, settings: rules }, frameIds, [season]);

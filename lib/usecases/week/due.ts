@@ -2,6 +2,7 @@ import 'server-only';
 import { deliveriesOf } from '@/lib/data/delivery';
 import { type HoldingOnDay, holdingsOfMember } from '@/lib/data/holding';
 import type { Dated } from '@/lib/domain/reminders/dated';
+import { type BallotDue, datesOfBallots, dueOfBallots } from '../ballots/due-ballots';
 import { type BoardDue, dueOfBoard } from '../board/due-board';
 import { datesOfDates } from '../dates/dates-dates';
 import { type DatesDue, dueOfDates } from '../dates/due-dates';
@@ -18,6 +19,7 @@ import { dueOfGround, type GroundDue } from './due-ground';
 
 /** One thing that wants doing. All of it is derived: done where it is done. */
 export type Due =
+  | BallotDue
   | BoardDue
   | DatesDue
   | DeliveryDue
@@ -47,6 +49,7 @@ export async function dueOfMember(context: ReadContext, holdings: readonly Holdi
     ...(await dueOfStore(context, holdings)),
     ...(await dueOfTrials(context, holdings)),
     ...(await dueOfGround(context, holdings)),
+    ...(await dueOfBallots(context)),
     ...(await dueOfBoard(context)),
   ];
 }
@@ -62,5 +65,6 @@ export async function datesOfMember(context: ReadContext, holdings: readonly Hol
     ...(await datesOfSeed(context, holdings)),
     ...(await datesOfStore(context, holdings)),
     ...(await datesOfTrials(context, holdings)),
+    ...(await datesOfBallots(context)),
   ];
 }

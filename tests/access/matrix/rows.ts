@@ -1,5 +1,6 @@
 import type { Row } from '../row';
 import { dates } from './dates';
+import { ballots } from './ballots';
 import { board } from './board';
 import { deliveries } from './deliveries';
 import { ground } from './ground';
@@ -11,6 +12,7 @@ import { paths } from './paths';
 import { recipes } from './recipes';
 import { reminders } from './reminders';
 import { residue } from './residue';
+import { review } from './review';
 import { ordering } from './ordering';
 import { season } from './season';
 import { seed } from './seed';
@@ -40,4 +42,6 @@ export const rows: readonly Row[] = [
   ...store,
   ...board,
   ...trials,
+  ...ballots,
+  ...review,
 ];

@@ -1,6 +1,7 @@
 import type { DueItem } from '@/app/_ui/due-list';
 import type { Due } from '@/lib/usecases/week/due';
 import { datesItem } from './dates-due';
+import { ballotItem } from './ballots-due';
 import { boardItem } from './board-due';
 import { deliveryItem } from './delivery-due';
 import { groundItem } from './ground-due';
@@ -44,6 +45,8 @@ export function dueItem(due: Due, week: Week): DueItem {
     case 'trial-treat':
     case 'trial-result':
       return trialItem(due, society);
+    case 'raise-hand':
+      return ballotItem(due, week);
     case 'must-read':
     case 'replies':
     case 'reported':

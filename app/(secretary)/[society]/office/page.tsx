@@ -63,6 +63,11 @@ const rooms: readonly { path: string; name: string; says: string; forSecretary?:
     name: 'After the season',
     says: 'Loads, credits and money by delivery and by holding, for the annual meeting; print and CSV.',
   },
+  {
+    path: '../review',
+    name: 'Season review',
+    says: 'The whole season on one page with charts; and for the landlord, without names.',
+  },
   { path: 'crops', name: 'Crops', says: 'Add what the catalogue lacks.' },
   { path: 'settings', name: 'The society’s rules', says: 'Breaks, interval, dressing, barrow: each with its source.' },
   {

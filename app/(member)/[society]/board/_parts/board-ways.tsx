@@ -11,7 +11,7 @@ export function BoardWays({ society }: { society: string }) {
   ];
   return (
     <Sheet title="Beside the talk" wide>
-      <ul className="plain-list">
+      <ul className="board-ways">
         {ways.map(({ to, name, says }) => (
           <li key={to}>
             <Link href={`/${society}/${to}`}>{name}</Link> <span className="soft">{says}</span>

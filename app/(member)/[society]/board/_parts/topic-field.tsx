@@ -1,4 +1,4 @@
-import { SelectField } from '@/app/_ui/field';
+import { SelectField, TextField } from '@/app/_ui/field';
 import type { readTopics } from '@/lib/usecases/board/read-board';
 
 type Topics = Awaited<ReturnType<typeof readTopics.run>>['topics'];
@@ -15,7 +15,18 @@ export function TopicField({ topics, value }: { topics: Topics; value: string })
     ...deliveries.map(({ key, name }) => ({ value: `delivery:${key}`, label: name, group: 'Deliveries' })),
     ...crops.map(({ key, name }) => ({ value: `crop:${key}`, label: name, group: 'Crops' })),
     ...troubles.map(({ key, name }) => ({ value: `trouble:${key}`, label: name, group: 'Troubles of the soil' })),
-    ...(value.startsWith('date:') ? [{ value, label: value.slice(5), group: 'A day' }] : []),
   ];
-  return <SelectField name="topic" label="About" empty="the site at large" value={value} choices={choices} />;
+  const day = /^date:(.+)$/.exec(value)?.[1];
+  return (
+    <>
+      <SelectField
+        name="topic"
+        label="About"
+        empty="the site at large"
+        value={day === undefined ? value : ''}
+        choices={choices}
+      />
+      <TextField name="aboutDay" type="date" label="Or about a day" value={day ?? ''} hint="Empty: about no day." />
+    </>
+  );
 }

@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
+import { dayWords } from '@/app/_ui/delivery-words';
 import { SelectField, TextField } from '@/app/_ui/field';
 import { Form } from '@/app/_ui/form';
 import { PageHead, Sheet } from '@/app/_ui/sheet';
@@ -103,10 +104,17 @@ export default async function SettingsPage({ params, searchParams }: Props) {
       <Sheet title="What was set before">
         {history.length === 0 ? <p className="soft">Nothing yet: every rule stands at its default.</p> : null}
         <ul>
-          {history.map(({ key, value, from, by, setAt }) => (
+          {history.map(({ key, value, from, by, setAt, carried }) => (
             <li key={`${key}-${setAt.toISOString()}`}>
               {isSettingKey(key) ? settings[key].name : key}:{' '}
-              {isSettingKey(key) && value !== null ? settingValueWords(key, value) : value} from {from}, set by {by}
+              {isSettingKey(key) && value !== null ? settingValueWords(key, value) : value} from {from},{' '}
+              {carried ? (
+                <Link href={`/${society}/board/decisions/${carried.ballotId}`}>
+                  carried by a count of hands on {dayWords(carried.on)}
+                </Link>
+              ) : (
+                `set by ${by}`
+              )}
             </li>
           ))}
         </ul>

@@ -1,0 +1,101 @@
+import 'server-only';
+import { z } from 'zod';
+import { byNumber } from '@/lib/data/holding';
+import { holdingsAcross } from '@/lib/data/season';
+import { settingsOn } from '@/lib/data/setting';
+import type { CalendarDate } from '@/lib/domain/calendar/calendar-date';
+import { canReadLandlordReview, canReadReview } from '@/lib/domain/policy/review';
+import { canReadSeasonPaper } from '@/lib/domain/policy/season-paper';
+import { fewestHoldings } from '@/lib/domain/review/crop-yields';
+import { loadBands } from '@/lib/domain/review/load-bands';
+import { query, type ReadContext } from '../operation';
+import { seasonGround, trendSeasons } from './season-ground';
+import { seasonHarvest } from './season-harvest';
+import { seasonLoads } from './season-loads';
+
+const asked = z.object({ season: z.coerce.number().int().min(1901).max(2199).nullish().catch(null) });
+
+/** The season on one page, for every member: the rotation, what was delivered and who had how much, troubles, yields. */
+export const readReview = query({
+  name: 'read-review',
+  allow: canReadReview,
+  input: asked,
+  read: async (context, input) => {
+    const { db, scope, today } = context;
+    const { seasonPaperFor, seasonPaperNames } = await settingsOn(db, scope, today);
+    const readsHoldings = canReadSeasonPaper(scope, seasonPaperFor);
+    const { parts, ...facts } = await seasonFacts(context, input.season ?? null);
+    const named = readsHoldings
+      ? await namedHoldings(context, facts.days, parts, seasonPaperNames === 'names')
+      : () => null;
+    return {
+      ...facts,
+      readsHoldings,
+      isCommittee: canReadLandlordReview(scope),
+      parts: parts.map(({ holdings, hadLoads, ...part }) => ({
+        ...part,
+        bands: loadBands(hadLoads, 1),
+        holdings: named(holdings),
+      })),
+    };
+  },
+});
+
+/** The same for the landlord: sums and spreads alone. No member, holding, plot or place is read, and no word that anybody wrote. */
+export const readLandlordReview = query({
+  name: 'read-landlord-review',
+  allow: canReadLandlordReview,
+  input: asked,
+  read: async (context, input) => {
+    const { parts, ...facts } = await seasonFacts(context, input.season ?? null);
+    return {
+      ...facts,
+      parts: parts.map(({ holdings: _, hadLoads, deliveries, ...part }) => ({
+        ...part,
+        deliveries: deliveries.map(({ name: _name, ...delivery }) => delivery),
+        bands: loadBands(hadLoads, fewestHoldings),
+      })),
+    };
+  },
+});
+
+async function seasonFacts(context: ReadContext, wanted: number | null) {
+  const { scope, now, today } = context;
+  const thisYear = Number(today.slice(0, 4));
+  const { seasonTo } = await settingsOn(context.db, scope, today);
+  // A season is whole once its window has passed.
+  const last = today.slice(5) > seasonTo ? thisYear : thisYear - 1;
+  const season = wanted !== null && wanted <= thisYear ? wanted : last;
+  const [ground, loads, harvest] = [
+    await seasonGround(context, season),
+    await seasonLoads(context, season),
+    await seasonHarvest(context, season),
+  ];
+  return {
+    ...{ season, thisYear, now, society: scope.societyName, slug: scope.slug },
+    ...{ units: scope.units, timeZone: scope.timeZone },
+    seasons: Array.from({ length: trendSeasons }, (_, back) => thisYear - back),
+    isWhole: season <= last,
+    ...{ ground, harvest, ...loads },
+  };
+}
+
+type Part = Awaited<ReturnType<typeof seasonLoads>>['parts'][number];
+
+/** What each holding had, by its plots as people count them; with the names of its holders where the society lets them stand there. */
+async function namedHoldings(
+  { db, scope }: ReadContext,
+  days: { readonly from: CalendarDate; readonly until: CalendarDate },
+  parts: readonly Part[],
+  withNames: boolean,
+) {
+  const ids = [...new Set(parts.flatMap(({ holdings }) => holdings.map(({ id }) => id)))];
+  const known = new Map((await holdingsAcross(db, scope, days, ids)).map((one) => [one.id, one]));
+  return (holdings: Part['holdings']) =>
+    holdings
+      .map((one) => {
+        const { plots = [], names = [] } = known.get(one.id) ?? {};
+        return { ...one, plots, names: withNames ? names : [] };
+      })
+      .sort((one, other) => byNumber(one.plots[0] ?? '~', other.plots[0] ?? '~'));
+}
