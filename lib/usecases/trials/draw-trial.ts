@@ -39,7 +39,7 @@ export async function trialNow(context: ReadContext, id: string): Promise<TrialR
 }
 
 /** Lay a trial out by its lot, or end it where too few have joined; once, and under its lock. */
-export async function drawTrial(at: At, id: string): Promise<void> {
+async function drawTrial(at: At, id: string): Promise<void> {
   await inTransaction(async (tx) => {
     const trial = await lockTrial(tx, at.scope, id);
     if (!trial || trialState(trial, at.today, false) !== 'drawing') return;

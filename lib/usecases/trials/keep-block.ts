@@ -18,7 +18,7 @@ type OwnBlock = {
 };
 
 /** A block of the viewer's own, its trial locked; refused where it has left or all is over. */
-export async function openOwnBlock(context: WriteContext, found: BlockRecord | null): Promise<OwnBlock> {
+async function openOwnBlock(context: WriteContext, found: BlockRecord | null): Promise<OwnBlock> {
   const { tx, scope, today } = context;
   const own = await holdingsOfMember(tx, scope, scope.memberId, today);
   const holding = own.find(({ id }) => id === found?.holdingId);
