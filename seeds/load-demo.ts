@@ -27,6 +27,7 @@ import { done } from './demo/done';
 import { makeGround, makeManurings, makePlantings } from './demo/ground';
 import { loadHarvests } from './demo/harvest';
 import { loadMoney } from './demo/money';
+import { growSmallOnions, loadNotes } from './demo/notes';
 import { drawPaths } from './demo/paths';
 import { households, unmeasured } from './demo/people';
 import { loadSeed } from './demo/seed';
@@ -102,12 +103,16 @@ async function loadDemo(now: Date): Promise<void> {
   await orderSeed(scope, [...holdings.values()], shared, today);
   await loadStore(await callerOf(scope.slug, memberOf.get('Ines Calloway') ?? ''), today);
   await findTroubles(scope, year, [await bedOn('A4', 1), await bedOn('C8', 2)]);
+  const old = ground.made.find(({ number }) => number === 'C10')?.id ?? '';
+  const newcomer = { caller: await callerOf(scope.slug, memberOf.get('Bea Longmire') ?? ''), plotIds: [old] };
+  await growSmallOnions(newcomer, { season: year, today });
   for (const [name, numbers] of harvesting)
     await loadHarvests(
       await callerOf(scope.slug, memberOf.get(name) ?? ''),
       ground.made.filter(({ number }) => numbers.some((one) => one === number)).map(({ id }) => id),
       { chance: chanceOf(1911), today, most: 7 },
     );
+  await compareNotes(scope, ground, holdings, today);
   const caller = (name: string) => callerOf(scope.slug, memberOf.get(name) ?? '');
   const open = await db().delivery.findFirst({ where: { societyId: society.id, state: 'open' }, select: { id: true } });
   const writers = { chair: await caller('Constance Hale'), secretary: await caller('Gwyneth Apsley') };
@@ -298,6 +303,27 @@ async function digHalfABed(scope: Scope, memberId: string, today: CalendarDate):
     };
     await done(tickTrench.run(caller, { writeId: randomUUID(), sheetId, ...upTo }));
   }
+}
+
+/** Who has an account lets their onions be compared; the newcomer has said nothing yet. */
+async function compareNotes(
+  scope: Scope,
+  { made }: ReturnType<typeof makeGround>,
+  holdings: ReadonlyMap<string, Claimant>,
+  today: CalendarDate,
+): Promise<void> {
+  const logging = new Set<string>(harvesting.flatMap(([, numbers]) => numbers));
+  const claimants = [...new Map([...holdings.values()].map((one) => [one.holdingId, one])).values()];
+  const growers = claimants
+    .filter(({ onPaper }) => !onPaper)
+    .map(async ({ holdingId, memberId }) => {
+      const plots = made.filter(({ id }) => holdings.get(id)?.holdingId === holdingId);
+      const logs = plots.some(({ number }) => logging.has(number));
+      return { holdingId, logs, plotIds: plots.map(({ id }) => id), caller: await callerOf(scope.slug, memberId) };
+    });
+  const newcomers = made.filter(({ number }) => number === 'C10').map(({ id }) => holdings.get(id)?.holdingId);
+  const asked = (await Promise.all(growers)).filter(({ holdingId }) => !newcomers.includes(holdingId));
+  await loadNotes(asked, { chance: chanceOf(1936), today });
 }
 
 /** The secretary runs an order of seed; some have put their lists down, those whose sign-ins are shown have not. */

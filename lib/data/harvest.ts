@@ -1,7 +1,7 @@
 import 'server-only';
 import type { Prisma } from '@/generated/prisma/client';
 import type { HarvestQuality } from '@/lib/domain/catalogue/harvest-qualities';
-import { areaCm2 } from '@/lib/domain/ground/footprint';
+import { areaCm2, type Footprint } from '@/lib/domain/ground/footprint';
 import type { PickedPlanting, Picking } from '@/lib/domain/harvest/season-yields';
 import { fromDbDay, toDbDay } from './day';
 import type { Db, Tx } from './db';
@@ -18,6 +18,11 @@ export type LoggedHarvest = Picking & {
     readonly variety: string | null;
     readonly bedName: string;
     readonly plotNumber: string;
+    readonly plotId: string;
+    readonly frameId: string;
+    readonly footprint: Footprint;
+    /** Who recorded it; somebody else where the ground changed hands while it stood. */
+    readonly holdingId: string | null;
     /** The record of it was taken back, so that it has no yield. */
     readonly isTakenBack: boolean;
   };
@@ -31,7 +36,7 @@ type Row = Prisma.HarvestGetPayload<{ include: typeof withPlanting }>;
 
 function toHarvest({ planting, onDay, measure, quality, ...row }: Row): LoggedHarvest {
   const { id, plantingId, holdingId, amount, notes, byMemberId } = row;
-  const { bed, sownOn, plantedOn, clearedOn, retiredAt } = planting;
+  const { bed, sownOn, plantedOn, clearedOn, retiredAt, xCm, yCm, widthCm, lengthCm } = planting;
   return {
     ...{ id, plantingId, holdingId, amount, notes, byMemberId },
     on: fromDbDay(onDay),
@@ -51,6 +56,10 @@ function toHarvest({ planting, onDay, measure, quality, ...row }: Row): LoggedHa
       clearedOn: clearedOn && fromDbDay(clearedOn),
       bedName: bed.name,
       plotNumber: bed.plot.number,
+      plotId: bed.plotId,
+      frameId: planting.frameId,
+      footprint: { xCm, yCm, widthCm, lengthCm },
+      holdingId: planting.holdingId,
       isTakenBack: retiredAt !== null,
     },
   };
@@ -80,6 +89,20 @@ export async function harvestsOf(
 export async function harvestById(db: Db, { societyId }: Scope, id: string): Promise<LoggedHarvest | null> {
   const row = await db.harvest.findFirst({ where: { id, societyId, retiredAt: null }, include: withPlanting });
   return row && toHarvest(row);
+}
+
+/** The crops that some holdings harvested, with how many of them did; no more than that of any. */
+export async function cropsHarvested(
+  db: Db,
+  { societyId }: Scope,
+  holdingIds: readonly string[],
+): Promise<{ readonly cropKey: string; readonly holdings: number }[]> {
+  return db.$queryRaw`
+    SELECT p."cropKey", count(DISTINCT h."holdingId")::int AS "holdings"
+    FROM "Harvest" h JOIN "Planting" p ON p."id" = h."plantingId" AND p."societyId" = h."societyId"
+    WHERE h."societyId" = ${societyId}::uuid AND h."holdingId" = ANY(${[...holdingIds]}::uuid[])
+      AND h."retiredAt" IS NULL AND p."retiredAt" IS NULL
+    GROUP BY p."cropKey" ORDER BY p."cropKey"`;
 }
 
 export type NewHarvest = Pick<

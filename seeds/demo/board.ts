@@ -50,6 +50,15 @@ export async function loadBoard({ chair, secretary, ines, bea }: People, open: s
       }),
     ),
   );
+  await done(
+    reply.run(
+      secretary,
+      once({
+        threadId,
+        body: `Not only there. See what others had, with your own bed among them: /${secretary.slug}/board/results?crop=onion&by=digging – and mind what it says about so few beds.`,
+      }),
+    ),
+  );
   const load = await done(
     startTalk.run(
       ines,

@@ -46,7 +46,13 @@ export async function loadHarvests(
   const year = Number(today.slice(0, 4));
   for (const season of [year - 1, year]) {
     const plantings = await db().planting.findMany({
-      where: { bed: { plotId: { in: [...plotIds] } }, firstSeason: season, cropKey: { in: keys }, retiredAt: null },
+      where: {
+        bed: { plotId: { in: [...plotIds] } },
+        firstSeason: season,
+        cropKey: { in: keys },
+        retiredAt: null,
+        harvests: { none: {} },
+      },
       orderBy: [{ cropKey: 'asc' }, { id: 'asc' }],
       take: most,
     });

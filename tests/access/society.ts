@@ -12,6 +12,7 @@ import { makeGround } from './fill/ground';
 import { makeHarvests } from './fill/harvest';
 import { makeMembers, type Word } from './fill/members';
 import { makeMoney } from './fill/money';
+import { makeNotes } from './fill/notes';
 import { makePaths } from './fill/paths';
 import { makeReminders } from './fill/reminders';
 import { makeTests } from './fill/residue';
@@ -53,6 +54,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
   const deliveries = await makeDeliveries(word, members, ground, wanted);
   const waiting = await makeWaiting(word, members, ground, wanted);
   const harvests = await makeHarvests(word, members, ground);
+  await makeNotes(members, holdings);
   const paths = await makePaths(word, members, society.siteId);
   const suppliers = await makeSupplier(word, members, deliveries);
   const tests = await makeTests(word, members, deliveries.openId);

@@ -14,6 +14,7 @@ test('the chair prints the season on one page, and a version without names for t
   await expect(page.getByRole('img', { name: /the rotation was kept on \d+ % of the ground/ })).toBeVisible();
   await expect(page.getByRole('img', { name: /^Of \d+ holdings/ }).first()).toBeVisible();
   await expect(page.getByRole('heading', { name: 'By holding: had, of so many asked' }).first()).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Decided by a count of hands' })).toBeVisible();
   // The same in figures, for whoever can't see the drawing.
   await page.getByText('The same in figures').first().click();
   await expect(page.getByRole('region', { name: 'What of the ground kept its rotation, in figures' })).toBeVisible();

@@ -25,6 +25,15 @@ describe('what posts link to', () => {
     ]);
   });
 
+  it('are what beds gave too, by what the address asks of a crop, in whatever order', () => {
+    const bodies = [
+      'https://x.org/reach/board/results?by=digging&crop=onion&season=2026.',
+      '/reach/board/results?crop=onion&amp;season=2026&amp;by=digging&amp;page=7',
+      '/reach/board/results?season=2026 and /reach/board/results and /other/board/results?crop=leek',
+    ];
+    expect(topicsNamed(bodies, 'reach')).toEqual([{ kind: 'results', key: 'crop=onion&season=2026&by=digging' }]);
+  });
+
   it('are not those of another society, nor other pages', () => {
     expect(topicsNamed([`/other/deliveries/${id}`, `/reach/money/${id}`, '/reach/deliveries/new'], 'reach')).toEqual(
       [],

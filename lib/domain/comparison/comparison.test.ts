@@ -80,8 +80,25 @@ describe('what few results allow to be said', () => {
     for (const { level } of contrasts) expect(level).toBeCloseTo(1 - 0.05 / 6, 12);
   });
 
-  it('refuses one group, a key that stands twice, a group of nothing and values that are none', () => {
-    expect(() => comparison([treated('a', 1)])).toThrow(RangeError);
+  it('takes pairs as pairs where three holders had them, and no fewer', () => {
+    const held = (key: string, values: readonly number[], holders: readonly string[]): Treated => ({
+      key,
+      observations: values.map((value, at) => ({ value, plot: `p${at}`, holder: holders[at] ?? '' })),
+    });
+    const by = (...holders: string[]) =>
+      comparison([held('a', [2, 3, 5, 4], holders), held('b', [1, 1, 2, 4], holders)]).contrasts[0]?.by;
+    expect(by('x', 'x', 'y', 'z')).toBe('pairs');
+    expect(by('x', 'x', 'y', 'y')).toBe('groups');
+  });
+
+  it('tells of one group alone, and contrasts it with nothing', () => {
+    const { groups, contrasts } = comparison([treated('a', 1, 2, 3)]);
+    expect(groups[0]).toMatchObject({ count: 3, mean: 2, estimate: 2 });
+    expect(contrasts).toEqual([]);
+  });
+
+  it('refuses no group, a key that stands twice, a group of nothing and values that are none', () => {
+    expect(() => comparison([])).toThrow(RangeError);
     expect(() => comparison([treated('a', 1), treated('a', 2)])).toThrow(RangeError);
     expect(() => comparison([treated('a', 1), treated('b')])).toThrow(RangeError);
     expect(() => comparison([treated('a', 1), treated('b', Number.NaN)])).toThrow(RangeError);

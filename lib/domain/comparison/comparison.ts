@@ -3,7 +3,12 @@ import { momentsOf } from '../statistics/moments';
 import { shrinkMeans } from '../statistics/shrink-means';
 
 /** One result, and the plot that it grew on. */
-export type Observation = { readonly value: number; readonly plot: string };
+export type Observation = {
+  readonly value: number;
+  readonly plot: string;
+  /** Whose it is, where one holder may have several plots: pairs of fewer than three holders are not reckoned as pairs. Null counts for none. */
+  readonly holder?: string | null;
+};
 
 /** What was done alike: a treatment, and what came of it. */
 export type Treated = { readonly key: string; readonly observations: readonly Observation[] };
@@ -38,7 +43,7 @@ export type Contrast = {
   readonly verdict: Verdict;
 };
 
-/** Fewer plots than this are shown, and nothing is reckoned of them. */
+/** Fewer plots, or holders of pairs, than this are shown, and nothing is reckoned of them. */
 const leastPlots = 3;
 /** All that is concluded together is right in so many cases of a hundred. */
 const together = 0.95;
@@ -48,12 +53,12 @@ const together = 0.95;
  * interval of their difference, never a bare winner.
  *
  * Method: results of one plot are averaged first, since they share its soil and its gardener. Two treatments that at least three plots both had are
- * compared on those plots alone, as pairs; others by Welch's interval. With several contrasts each is held to a level so much higher
+ * compared on those plots alone, as pairs; others by Welch's interval, and so are pairs that fewer than three holders had. With several contrasts each is held to a level so much higher
  * (Bonferroni) that all of them together hold in 95 cases of 100. More or less is said where the interval leaves nothing out.
  *
- * @param groups  at least two with unique keys, of at least one finite value each
+ * @param groups  at least one, with unique keys, of at least one finite value each
  * @returns       groups in their order; contrasts of each with each that follows
- * @throws RangeError on fewer groups, an empty one, a key that stands twice, or values that are no numbers
+ * @throws RangeError on no groups, an empty one, a key that stands twice, or values that are no numbers
  * @source        intervals and shrinking: lib/domain/statistics; at least three: common practice
  * @example       three plots with both, 3 to 1, 5 to 2, 4 to 3 → by pairs: 2, from −0.48 to 4.48: cannot-tell
  */
@@ -61,9 +66,13 @@ export function comparison(groups: readonly Treated[]): {
   readonly groups: readonly ToldGroup[];
   readonly contrasts: readonly Contrast[];
 } {
-  if (groups.length < 2 || new Set(groups.map(({ key }) => key)).size < groups.length)
-    throw new RangeError('at least two groups with keys of their own are wanted');
-  const plots = groups.map(({ key, observations }) => ({ key, byPlot: averaged(observations) }));
+  if (groups.length < 1 || new Set(groups.map(({ key }) => key)).size < groups.length)
+    throw new RangeError('groups with keys of their own are wanted');
+  const plots = groups.map(({ key, observations }) => ({
+    key,
+    byPlot: averaged(observations),
+    holderOf: new Map(observations.map(({ plot, holder }) => [plot, holder === undefined ? plot : holder])),
+  }));
   const { cells } = shrinkMeans(plots.map(({ byPlot }) => [...byPlot.values()]));
   const pairsOf = plots.flatMap((first, at) => plots.slice(at + 1).map((second) => [first, second] as const));
   const level = 1 - (1 - together) / pairsOf.length;
@@ -73,7 +82,11 @@ export function comparison(groups: readonly Treated[]): {
   };
 }
 
-type ByPlot = { readonly key: string; readonly byPlot: ReadonlyMap<string, number> };
+type ByPlot = {
+  readonly key: string;
+  readonly byPlot: ReadonlyMap<string, number>;
+  readonly holderOf: ReadonlyMap<string, string | null>;
+};
 
 function averaged(observations: readonly Observation[]): ReadonlyMap<string, number> {
   const plots = [...new Set(observations.map(({ plot }) => plot))].sort();
@@ -89,11 +102,10 @@ function told({ key, byPlot }: ByPlot, estimate: number | null): ToldGroup {
 }
 
 function contrast(first: ByPlot, second: ByPlot, level: number): Contrast {
-  const pairs = [...first.byPlot].flatMap(([plot, value]): [number, number][] => {
-    const other = second.byPlot.get(plot);
-    return other === undefined ? [] : [[value, other]];
-  });
-  const isPaired = pairs.length >= leastPlots;
+  const both = [...first.byPlot.keys()].filter((plot) => second.byPlot.has(plot));
+  const pairs = both.map((plot): [number, number] => [first.byPlot.get(plot) ?? 0, second.byPlot.get(plot) ?? 0]);
+  const holders = new Set(both.flatMap((plot) => first.holderOf.get(plot) ?? []));
+  const isPaired = holders.size >= leastPlots;
   const counts = isPaired
     ? ([pairs.length, pairs.length] as const)
     : ([first.byPlot.size, second.byPlot.size] as const);

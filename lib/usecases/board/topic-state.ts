@@ -8,7 +8,7 @@ import { plantingsIn } from '@/lib/data/planting';
 import { plotById } from '@/lib/data/plot';
 import type { Scope } from '@/lib/data/scope';
 import { settingsOn } from '@/lib/data/setting';
-import { type Topic, typedTopic } from '@/lib/domain/board/topic';
+import { type Named, typedTopic } from '@/lib/domain/board/topic';
 import { type CalendarDate, daysBetween, isCalendarDate } from '@/lib/domain/calendar/calendar-date';
 import type { Crop } from '@/lib/domain/catalogue/crops';
 import { cropGroupName } from '@/lib/domain/catalogue/crop-groups';
@@ -19,6 +19,7 @@ import { overlap } from '@/lib/domain/ground/footprint';
 import { canSeeDelivery } from '@/lib/domain/policy/delivery';
 import { canKeepGround } from '@/lib/domain/policy/holding';
 import { sightOf } from '@/lib/domain/policy/sight';
+import { resultsState, type ResultsState } from '../notes/results-state';
 
 type At = { readonly db: Db; readonly scope: Scope; readonly now: Date; readonly today: CalendarDate };
 
@@ -26,7 +27,7 @@ type At = { readonly db: Db; readonly scope: Scope; readonly now: Date; readonly
 type Site = { readonly crops: ReadonlyMap<string, Crop>; readonly settings: SettingValues };
 
 /** How a thing of the site stands now, as far as the viewer may see it. */
-export type TopicState = Topic &
+export type TopicState = Named &
   (
     | { readonly kind: 'crop'; readonly name: string; readonly group: string; readonly breakYears: number | null }
     | {
@@ -43,13 +44,16 @@ export type TopicState = Topic &
         readonly season: number;
         /** Null where neighbours are not told; none where nothing is recorded. */
         readonly standing: readonly string[] | null;
+        /** Keys of the crops, on one’s own ground alone. */
+        readonly ownCrops: readonly string[];
       }
+    | ({ readonly kind: 'results' } & ResultsState)
     | { readonly kind: 'trouble'; readonly name: string; readonly clearYears: number | null }
     | { readonly kind: 'date'; readonly on: CalendarDate; readonly inDays: number }
   );
 
 /** How several things stand; what is gone, or not there for the viewer, is left out. */
-export async function topicStates(at: At, topics: readonly Topic[]): Promise<TopicState[]> {
+export async function topicStates(at: At, topics: readonly Named[]): Promise<TopicState[]> {
   const each = new Map(topics.map((topic) => [typedTopic(topic), topic]));
   if (each.size === 0) return [];
   const [crops, settings] = await Promise.all([cropsOf(at.db, at.scope), settingsOn(at.db, at.scope, at.today)]);
@@ -58,15 +62,19 @@ export async function topicStates(at: At, topics: readonly Topic[]): Promise<Top
 }
 
 /** How one thing stands, or null. */
-export async function topicState(at: At, topic: Topic): Promise<TopicState | null> {
+export async function topicState(at: At, topic: Named): Promise<TopicState | null> {
   return (await topicStates(at, [topic]))[0] ?? null;
 }
 
-async function stateOf(at: At, site: Site, { kind, key }: Topic): Promise<TopicState | null> {
+async function stateOf(at: At, site: Site, { kind, key }: Named): Promise<TopicState | null> {
   if (kind === 'crop') return cropState(site, key);
   if (kind === 'bed') return bedState(at, site, key);
   if (kind === 'delivery') return deliveryState(at, key);
   if (kind === 'trouble') return troubleState(site, key);
+  if (kind === 'results') {
+    const state = await resultsState(at, key);
+    return state && { kind, key, ...state };
+  }
   return isCalendarDate(key) ? { kind, key, on: key, inDays: daysBetween(at.today, key) } : null;
 }
 
@@ -110,5 +118,10 @@ async function bedState({ db, scope, today }: At, { crops, settings }: Site, key
     sight === 'group' ? cropGroup && cropGroupName(cropGroup) : cropName,
   );
   const standing = sight === 'nothing' ? null : [...new Set(named.filter((name) => name !== null))];
-  return { kind: 'bed', key, name: bed.name, plotNumber: plot.number, isOwn, season, standing };
+  const ownCrops = holding?.memberIds.includes(scope.memberId) ? keysOf(there, crops) : [];
+  return { kind: 'bed', key, name: bed.name, plotNumber: plot.number, isOwn, season, standing, ownCrops };
+}
+
+function keysOf(plantings: readonly { readonly cropKey: string }[], crops: Site['crops']): string[] {
+  return [...new Set(plantings.map(({ cropKey }) => cropKey))].filter((key) => crops.has(key));
 }

@@ -1,5 +1,6 @@
 import 'server-only';
 import { z } from 'zod';
+import { ballotsOf } from '@/lib/data/ballot';
 import { byNumber } from '@/lib/data/holding';
 import { holdingsAcross } from '@/lib/data/season';
 import { settingsOn } from '@/lib/data/setting';
@@ -8,6 +9,8 @@ import { canReadLandlordReview, canReadReview } from '@/lib/domain/policy/review
 import { canReadSeasonPaper } from '@/lib/domain/policy/season-paper';
 import { fewestHoldings } from '@/lib/domain/review/crop-yields';
 import { loadBands } from '@/lib/domain/review/load-bands';
+import { dayIn } from '@/lib/platform/clock';
+import { closeDue } from '../ballots/close-ballot';
 import { query, type ReadContext } from '../operation';
 import { seasonGround, trendSeasons } from './season-ground';
 import { seasonHarvest } from './season-harvest';
@@ -31,6 +34,7 @@ export const readReview = query({
     return {
       ...facts,
       readsHoldings,
+      decisions: await decisionsOf(context, facts.season),
       isCommittee: canReadLandlordReview(scope),
       parts: parts.map(({ holdings, hadLoads, ...part }) => ({
         ...part,
@@ -78,6 +82,19 @@ async function seasonFacts(context: ReadContext, wanted: number | null) {
     isWhole: season <= last,
     ...{ ground, harvest, ...loads },
   };
+}
+
+/** What was decided by a count of hands that closed in the season's year, the first first. */
+async function decisionsOf(context: ReadContext, season: number) {
+  const { db, scope } = context;
+  await closeDue(context);
+  return (await ballotsOf(db, scope))
+    .flatMap(({ id, number, title, closedAt, result }) => {
+      if (number === null || closedAt === null || result === null) return [];
+      const on = dayIn(scope.timeZone, closedAt);
+      return Number(on.slice(0, 4)) === season ? [{ id, number, title, on, outcome: result.outcome }] : [];
+    })
+    .toReversed();
 }
 
 type Part = Awaited<ReturnType<typeof seasonLoads>>['parts'][number];

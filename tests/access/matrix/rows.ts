@@ -8,6 +8,7 @@ import { harvest } from './harvest';
 import { measures } from './measures';
 import { members } from './members';
 import { money } from './money';
+import { notes } from './notes';
 import { paths } from './paths';
 import { recipes } from './recipes';
 import { reminders } from './reminders';
@@ -42,6 +43,7 @@ export const rows: readonly Row[] = [
   ...store,
   ...board,
   ...trials,
+  ...notes,
   ...ballots,
   ...review,
 ];

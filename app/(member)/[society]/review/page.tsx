@@ -6,6 +6,7 @@ import { Empty, Sheet } from '@/app/_ui/sheet';
 import { addDays } from '@/lib/domain/calendar/calendar-date';
 import { loadMillionths } from '@/lib/domain/sharing/claim';
 import { readReview } from '@/lib/usecases/review/read-review';
+import { DecidedByHands } from './_parts/decided-by-hands';
 import { HadByEach } from './_parts/had-by-each';
 import { SeasonPage } from './_parts/season-page';
 import { WhatWasBrought } from './_parts/what-was-brought';
@@ -52,6 +53,7 @@ export default async function ReviewPage({ params, searchParams }: Props) {
           {part.holdings ? <HadByEach holdings={part.holdings} /> : null}
         </WhatWasBrought>
       ))}
+      <DecidedByHands society={society} decisions={read.decisions} />
     </SeasonPage>
   );
 }

@@ -13,6 +13,7 @@ import { PostItem } from '../_parts/post-item';
 import { ReadMark } from '../_parts/read-mark';
 import { ThreadOrder } from '../_parts/thread-order';
 import { TopicLine } from '../_parts/topic-line';
+import { topicCrops } from '../_parts/topic-words';
 
 export const metadata: Metadata = { title: 'A thread' };
 
@@ -49,6 +50,15 @@ export default async function ThreadPage({ params, searchParams }: Props) {
           <Link href={`/${society}/board?topic=${encodeURIComponent(`${about.kind}:${about.key}`)}`}>
             all that is written about it
           </Link>
+          {topicCrops(about).map((crop) => (
+            <span key={crop}>
+              {' '}
+              ·{' '}
+              <Link href={`/${society}/board/results?crop=${encodeURIComponent(crop)}`}>
+                what neighbours’ beds gave{topicCrops(about).length > 1 ? `: ${crop}` : ''}
+              </Link>
+            </span>
+          ))}
         </p>
       ) : null}
       {thread.lockedAt ? (

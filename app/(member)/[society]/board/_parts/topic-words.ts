@@ -1,10 +1,12 @@
 import type { TopicState } from '@/lib/usecases/board/topic-state';
 import { dayWords, stateWords } from '@/app/_ui/delivery-words';
+import { resultsName, resultsNow } from './results-words';
 
 /** What a thread is about, in a few words. */
 export function topicName(state: TopicState): string {
   if (state.kind === 'bed') return `Bed ${state.name}, plot ${state.plotNumber}`;
   if (state.kind === 'date') return dayWords(state.on);
+  if (state.kind === 'results') return `What beds gave: ${resultsName(state)}`;
   return state.name;
 }
 
@@ -19,6 +21,7 @@ export function topicNow(state: TopicState): string {
     return state.clearYears === null
       ? 'no break clears it'
       : `${yearsWords(state.clearYears)} clear where it has been found`;
+  if (state.kind === 'results') return resultsNow(state);
   if (state.kind === 'date') return state.inDays === 0 ? 'today' : daysAway(state.inDays);
   if (state.standing === null) return 'what stands there is not shown to neighbours';
   return `${state.season}: ${state.standing.join(', ') || 'nothing on record'}`;
@@ -27,8 +30,15 @@ export function topicNow(state: TopicState): string {
 /** Its own page, where there is one that everybody may open. */
 export function topicPath(state: TopicState): string | null {
   if (state.kind === 'delivery') return `/deliveries/${state.key}`;
+  if (state.kind === 'results') return `/board/results?${state.key}`;
   if (state.kind === 'bed' && state.isOwn) return `/ground/beds/${state.key}`;
   return null;
+}
+
+/** Crops whose results are asked about beside it: its own, or those of one’s own bed. */
+export function topicCrops(state: TopicState): readonly string[] {
+  if (state.kind === 'crop') return [state.key];
+  return state.kind === 'bed' ? state.ownCrops : [];
 }
 
 function yearsWords(years: number): string {

@@ -69,7 +69,7 @@ export default async function DecisionsPage({ params }: { params: Promise<{ soci
               {number}. <Link href={`${at}/${id}`}>{title}</Link>
               <p>
                 <strong>{outcomeWords(result.outcome, result.carried, kind)}</strong>{' '}
-                <span className="small soft">{whenInYear(closesAt, timeZone)}</span>
+                <span className="small soft">· {whenInYear(closesAt, timeZone)}</span>
               </p>
             </li>
           ))}

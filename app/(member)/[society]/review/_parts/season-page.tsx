@@ -9,7 +9,7 @@ import { cultivable } from './review-words';
 import { TroublesFound } from './troubles-found';
 import { WhatGrew } from './what-grew';
 
-type Read = Omit<Awaited<ReturnType<typeof readReview.run>>, 'parts' | 'readsHoldings' | 'isCommittee'>;
+type Read = Omit<Awaited<ReturnType<typeof readReview.run>>, 'parts' | 'readsHoldings' | 'isCommittee' | 'decisions'>;
 
 type Props = { read: Read; title: string; links: React.ReactNode; foot?: React.ReactNode; children: React.ReactNode };
 

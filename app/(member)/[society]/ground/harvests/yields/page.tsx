@@ -20,6 +20,9 @@ export default async function YieldsPage({ params }: { params: Promise<{ society
         <Link className="button" href={`/${society}/ground/harvests`}>
           Log a harvest
         </Link>
+        <Link className="button" href={`/${society}/board/results`}>
+          What neighbours’ beds gave
+        </Link>
         {crops.length ? (
           <a className="button" href={`/api/harvests/${society}`}>
             All harvests as CSV
