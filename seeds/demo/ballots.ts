@@ -60,8 +60,15 @@ export async function loadBallots(
   await raise(ines, interval, 1);
 }
 
-/** Move a count three weeks back, past the guards that keep its times: the demo begins in the middle of a year. */
+/**
+ * Move a count three weeks back, past the guards that keep its times: the demo begins in the middle of a year. On a server where we may not
+ * pass them it stays open.
+ */
 async function letItClose(ballotId: string): Promise<void> {
+  const [me] = await db().$queryRaw<
+    { rolsuper: boolean }[]
+  >`SELECT "rolsuper" FROM pg_roles WHERE "rolname" = current_user`;
+  if (!me?.rolsuper) return;
   await db().$transaction([
     db().$executeRaw`SET LOCAL session_replication_role = replica`,
     db()

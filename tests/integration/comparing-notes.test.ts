@@ -76,6 +76,8 @@ describe('neighbours’ beds', () => {
       ['double', [1_000, 1_500, 2_000, 2_500]],
       ['not-double', [3_000, 3_500, 4_000]],
     ]);
+    // The secretary is told no more than anybody.
+    expect(await resultsFor(society.secretary.caller)).toEqual(await resultsFor(reader));
     const { crops, results } = await readResults.run(reader, asked);
     expect(crops).toEqual([{ key: 'onion', name: 'Onion' }]);
     expect(results?.compared.contrasts).toMatchObject([{ by: 'groups', counts: [4, 3], verdict: 'likely-less' }]);

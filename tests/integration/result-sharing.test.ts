@@ -49,4 +49,9 @@ describe('results are shared', () => {
     await db().member.update({ where: { id: other }, data: { leftOn: new Date('2026-12-05') } });
     expect(await isShared('2026-12-05' as CalendarDate)).toBe(false);
   });
+
+  it('and what was said stands', async () => {
+    await expect(db().resultSharing.updateMany({ where: { holdingId }, data: { shares: true } })).rejects.toThrow();
+    await expect(db().resultSharing.deleteMany({ where: { holdingId } })).rejects.toThrow();
+  });
 });

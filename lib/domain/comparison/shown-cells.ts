@@ -5,7 +5,7 @@ export type Cell<Bed> = { readonly key: string; readonly beds: readonly Bed[] };
 
 export type Shown<Bed> = {
   readonly shown: readonly Cell<Bed>[];
-  /** Not known, or too few alike to be told: shown together, as one, and compared with nothing. */
+  /** Not known, of too few, or held back beside those: shown together, as one, and compared with nothing. */
   readonly apart: readonly Bed[];
 };
 

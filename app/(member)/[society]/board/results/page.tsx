@@ -38,8 +38,10 @@ export default async function ResultsPage({ params, searchParams }: Props) {
       <AskResults crops={crops} results={results} />
       {results ? (
         <>
-          <Sheet title={titleOf(results)} wide>
+          <Sheet title={titleOf(results)}>
             <ResultsChart results={results} units={units} />
+          </Sheet>
+          <Sheet title="What can be said">
             <Concluded results={results} units={units} />
           </Sheet>
           <OwnBeds results={results} units={units} society={society} />

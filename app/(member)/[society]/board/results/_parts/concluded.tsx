@@ -12,16 +12,16 @@ export function Concluded({ results, units }: { results: Results; units: Units }
   return (
     <>
       {contrasts.length ? (
-        <>
-          <h3>What can be said</h3>
-          <ul>
-            {contrasts.map((contrast) => (
-              <li key={`${contrast.first} ${contrast.second}`}>
-                {contrastSays(contrast, [nameOf(contrast.first), nameOf(contrast.second)], units)}
-              </li>
-            ))}
-          </ul>
-        </>
+        <ul>
+          {contrasts.map((contrast) => (
+            <li key={`${contrast.first} ${contrast.second}`}>
+              {contrastSays(contrast, [nameOf(contrast.first), nameOf(contrast.second)], units)}
+            </li>
+          ))}
+        </ul>
+      ) : null}
+      {groups.length === 0 ? (
+        <p>Nothing: no group can be told by itself without giving away fewer than three neighbours.</p>
       ) : null}
       {groups.length === 1 ? (
         <p>One group alone has enough neighbours to be told: there is nothing beside it.</p>

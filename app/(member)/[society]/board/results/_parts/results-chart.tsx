@@ -27,7 +27,7 @@ export function ResultsChart({ results, units }: { results: Results; units: Unit
     high: group.high === null ? null : yieldIn(group.high, units),
   }));
   const aside = {
-    name: `not known, or too few alike, ${plotsWords(apart.values.length)}`,
+    name: `not known, or not told apart, ${plotsWords(apart.values.length)}`,
     values: told(apart.values),
     own: told(apart.own),
     ...{ mean: null, low: null, high: null },
@@ -55,5 +55,5 @@ function apartSays(values: readonly number[], units: Units): string {
   if (values.length === 0) return '';
   const [least = 0, most = 0] = [values[0], values.at(-1)];
   const range = `from ${yieldFigure(least, units)} to ${yieldFigure(most, units)}`;
-  return `Apart, not known or too few alike: ${plotsWords(values.length)}, ${range}.`;
+  return `Not known, or not told apart: ${plotsWords(values.length)}, ${range}.`;
 }
