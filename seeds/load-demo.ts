@@ -33,6 +33,7 @@ import { households, unmeasured } from './demo/people';
 import { loadSeed } from './demo/seed';
 import { loadStore } from './demo/store';
 import { loadSuppliers } from './demo/suppliers';
+import { type Grower, loadTrials } from './demo/trials';
 
 const password = 'three odd words';
 const supplier = 'the stables at Marl Lane';
@@ -117,6 +118,8 @@ async function loadDemo(now: Date): Promise<void> {
   const writers = { chair: await caller('Constance Hale'), secretary: await caller('Gwyneth Apsley') };
   const talkers = { ines: await caller('Ines Calloway'), bea: await caller('Bea Longmire') };
   await loadBoard({ ...writers, ...talkers }, open?.id ?? '', done);
+  const growers = await growersOf(scope, holdings, shared);
+  await loadTrials(memberOf.get('Ines Calloway') ?? '', growers, chanceOf(1908), today);
   await loadBallots({ ...writers, ...talkers, treasurer }, today);
   await loadSecondSociety(memberOf, today);
   const state = process.env.BARROWMOOT_STATE ?? '.data';
@@ -352,6 +355,23 @@ async function findTroubles(scope: Scope, year: number, [corner = '', whole = ''
     partLength: '0.9 m',
   });
   await found(whole, { troubleKey: 'white-rot', certainty: 'likely', foundOn: `${year}-07-02` });
+}
+
+/** Seven who try something out: the couple on the shared plot, and six others. */
+async function growersOf(scope: Scope, holdings: ReadonlyMap<string, Claimant>, sharedId: string): Promise<Grower[]> {
+  const plots = [...holdings].filter(([, { onPaper }]) => !onPaper);
+  const ofShared = plots.filter(([plotId]) => plotId === sharedId);
+  const others = plots.filter(([, { holdingId }]) => holdingId !== ofShared[0]?.[1].holdingId);
+  const once = [...new Map(others.map((one) => [one[1].holdingId, one])).values()];
+  const measured = new Set((await db().bed.findMany({ select: { plotId: true } })).map(({ plotId }) => plotId));
+  return Promise.all(
+    [...ofShared, ...once.filter(([plotId]) => measured.has(plotId)).slice(4, 10)].map(
+      async ([plotId, { holdingId, memberId }]) => ({
+        ...{ plotId, holdingId, memberId },
+        caller: await callerOf(scope.slug, memberId),
+      }),
+    ),
+  );
 }
 
 async function callerOf(slug: string, memberId: string): Promise<Caller> {

@@ -20,6 +20,7 @@ import { sheetsWords } from './words/sheets';
 import { suppliersWords } from './words/suppliers';
 import { standingWords } from './words/standing';
 import { storeWords } from './words/store';
+import { trialsWords } from './words/trials';
 
 const words: Words<RefusalCode> = {
   'write-id-used': () => 'This form was already sent for something else. Open the page afresh and try again.',
@@ -42,6 +43,7 @@ const words: Words<RefusalCode> = {
   ...remindersWords,
   ...storeWords,
   ...boardWords,
+  ...trialsWords,
   ...ballotsWords,
 };
 

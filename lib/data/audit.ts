@@ -40,6 +40,17 @@ function rowOf({ societyId }: Scope, at: Date, { before, after, forMemberId, for
   };
 }
 
+/** Append what the service did by itself when its time had come. */
+export async function writeOwnAudit(
+  tx: Tx,
+  { societyId }: Scope,
+  at: Date,
+  { before, after, ...change }: Change,
+): Promise<void> {
+  const data = { ...change, societyId, at, ...(before == null ? {} : { before }), ...(after == null ? {} : { after }) };
+  await tx.auditRow.create({ data });
+}
+
 /** Whether the viewer has changed a holding's beds or plantings since an instant. */
 export async function changedHoldingSince(tx: Tx, scope: Scope, holdingId: string, since: Date): Promise<boolean> {
   const { societyId, memberId: actorMemberId } = scope;

@@ -18,6 +18,7 @@ import type { SheetsRefusal } from './refusals/sheets';
 import type { SuppliersRefusal } from './refusals/suppliers';
 import type { StandingRefusal } from './refusals/standing';
 import type { StoreRefusal } from './refusals/store';
+import type { TrialsRefusal } from './refusals/trials';
 
 /** Why a foreseeable thing was not done. The words are chosen in app/_server/words. */
 export type RefusalCode =
@@ -41,7 +42,8 @@ export type RefusalCode =
   | RemindersRefusal
   | StoreRefusal
   | BallotsRefusal
-  | BoardRefusal;
+  | BoardRefusal
+  | TrialsRefusal;
 
 export type Refusal =
   | {

@@ -5,8 +5,10 @@ import { closeBallot } from './ballots/close-ballot';
 import { solveCourse } from './course/solve-course';
 import { sendQueuedMail } from './mail/send-queued-mail';
 import { type LetterWords, makeLetters, queueWeeklyLetters } from './reminders/weekly-letter';
+import { drawTrials } from './trials/draw-trial';
 
 const hourly = '5 * * * *';
+const drawing = { task: 'draw-trials', cron: '10 * * * *' };
 
 /**
  * Begin to work what is queued, in this process. Mail goes out where a mail server is configured; without one it waits in
@@ -15,8 +17,8 @@ const hourly = '5 * * * *';
 export function startWork({ letter }: { letter: LetterWords }): Promise<{ stop: () => Promise<void> }> {
   const { smtpUrl, demo } = env();
   const mail = smtpUrl ? { 'send-mail': sendQueuedMail } : {};
-  const always = { 'solve-course': solveCourse, 'close-ballot': closeBallot };
-  if (!smtpUrl && !demo) return workQueue(always, []);
+  const always = { 'solve-course': solveCourse, 'close-ballot': closeBallot, 'draw-trials': drawTrials };
+  if (!smtpUrl && !demo) return workQueue(always, [drawing]);
   return workQueue(
     {
       ...always,
@@ -24,6 +26,6 @@ export function startWork({ letter }: { letter: LetterWords }): Promise<{ stop: 
       'weekly-letters': makeLetters(letter),
       ...mail,
     },
-    [{ task: 'queue-weekly-letters', cron: hourly }],
+    [{ task: 'queue-weekly-letters', cron: hourly }, drawing],
   );
 }

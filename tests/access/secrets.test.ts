@@ -11,6 +11,7 @@ import { answerTo, idsIn, writtenIn } from './answers';
 import { thisYear } from './fill/ground';
 import { holderLiftedG } from './fill/harvest';
 import { storedPieces } from './fill/store';
+import { trialGaveG, withheldG } from './fill/trials';
 import { ballots } from './matrix/ballots';
 import { board } from './matrix/board';
 import { rows } from './matrix/rows';
@@ -99,6 +100,9 @@ const seen: Readonly<Record<string, readonly Person[]>> = {
   'holder lot remarks': ['holder'],
   'neighbour shed': ['neighbour'],
   'neighbour bulbs': ['neighbour'],
+  // A trial is every member’s to look at.
+  'trial question': everybody,
+  'trial a': everybody,
 };
 
 let society: FilledSociety;
@@ -158,6 +162,30 @@ describe('in the answers to every question', () => {
     const book = await writtenIn(society.id, ['AuditRow', 'WriteOnce']);
     expect(book).toContain('log-harvest');
     expect(book).not.toMatch(weight);
+  });
+
+  it('what somebody’s ground gave in a trial is theirs alone until it is reported, or where that is withheld; it stands in no book', async () => {
+    for (const gave of [trialGaveG, withheldG]) {
+      const weight = new RegExp(`\\b${gave}\\b`);
+      expect(await writtenIn(society.id, ['TrialResult'])).toMatch(weight);
+      expect(people.filter((who) => weight.test(answers[who]))).toEqual(['holder']);
+      expect(await writtenIn(society.id, ['AuditRow', 'WriteOnce'])).not.toMatch(weight);
+    }
+  });
+
+  it('whose a block of a trial is stands in no book', async () => {
+    const book = await writtenIn(society.id, ['AuditRow']);
+    const blocks = await db().trialBlock.findMany({ where: { societyId: society.id }, include: { grounds: true } });
+    const ids = blocks.flatMap(({ id, grounds }) => [id, ...grounds.map((ground) => ground.id)]);
+    expect(ids.length).toBeGreaterThan(3);
+    expect(ids.filter((id) => book.includes(id))).toEqual([]);
+  });
+
+  it('the lot of a trial is seen by nobody before it is laid out, and by everybody after', async () => {
+    const trials = await db().trial.findMany({ where: { societyId: society.id } });
+    expect(trials.map(({ laidOutAt }) => laidOutAt !== null).sort()).toEqual([false, true, true]);
+    for (const { lotBytesHex, laidOutAt } of trials)
+      expect(people.filter((who) => answers[who].includes(lotBytesHex))).toEqual(laidOutAt ? people : []);
   });
 
   it('how much somebody has in store, and uses, is theirs alone, and stands in no book', async () => {

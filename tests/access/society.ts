@@ -19,6 +19,7 @@ import { makeTests } from './fill/residue';
 import { makeSeed } from './fill/seed';
 import { makeStore } from './fill/store';
 import { makeSupplier } from './fill/suppliers';
+import { makeTrials } from './fill/trials';
 import { makeWaiting } from './fill/waiting';
 import type { Ids, Person } from './row';
 
@@ -58,6 +59,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
   const suppliers = await makeSupplier(word, members, deliveries);
   const tests = await makeTests(word, members, deliveries.openId);
   const store = await makeStore(word, members, { ...ground.ids, otherHoldingId: ground.otherHoldingId });
+  const trials = await makeTrials(word, members, { ...ground.ids, otherHoldingId: ground.otherHoldingId });
   const money = await makeMoney(word, members, ground.ids.holdingId, deliveries.settledId);
   const { secretary, chair, treasurer, gateHelper, holder, neighbour } = members;
   const rule = once({ key: 'barrowLitres', value: '85', from: todayIn('Europe/London') });
@@ -87,6 +89,7 @@ export async function fillSociety(wanted?: readonly (keyof Ids)[]): Promise<Fill
       ...seed,
       ...store,
       ...board,
+      ...trials,
       ...ballots,
       siteId: society.siteId,
       holderId: holder.id,

@@ -34,6 +34,8 @@ const member = [
   '/board/new',
   '/board/search?words=onions',
   '/board/rules',
+  '/board/trials',
+  '/board/trials/new',
   '/board/results?crop=onion',
   '/board/results?crop=onion&by=season',
   '/board/results?crop=pea&by=sowing',

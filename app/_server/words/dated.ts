@@ -6,6 +6,7 @@ import { groundDated } from './dated-ground';
 import { seedDated } from './dated-seed';
 import type { DatedTable, DatedWords } from './dated-shape';
 import { storeDated } from './dated-store';
+import { trialsDated } from './dated-trials';
 
 const tables: DatedTable = {
   ...ballotsDated,
@@ -14,6 +15,7 @@ const tables: DatedTable = {
   ...groundDated,
   ...seedDated,
   ...storeDated,
+  ...trialsDated,
 };
 
 /** Something with a day in words; what nobody has words for any more is still shown by its code. */

@@ -8,6 +8,7 @@ import { peopleTables } from './people-tables';
 import { reminderTables } from './reminder-tables';
 import { seedTables } from './seed-tables';
 import { storeTables } from './store-tables';
+import { trialTables } from './trial-tables';
 
 /**
  * Every table of the database: exported column by column, or left out with the reason. A table or a column that is neither
@@ -23,4 +24,5 @@ export const exportTables: readonly ExportTable[] = [
   ...boardTables,
   ...ballotTables,
   ...comparisonTables,
+  ...trialTables,
 ];

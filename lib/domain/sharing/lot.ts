@@ -53,10 +53,17 @@ export function lotSeed(given: {
   readonly deliveryId: string;
   readonly bookings: readonly LotBooking[];
 }): string {
-  const hash = sha256.create();
-  hash.update(checkedBytes(given.bytesHex));
-  hash.update(utf8ToBytes(canonicalBookings(given.deliveryId, given.bookings)));
-  return bytesToHex(hash.digest());
+  return seedOf(given.bytesHex, canonicalBookings(given.deliveryId, given.bookings));
+}
+
+/**
+ * The seed of any lot: SHA-256 of its secret bytes followed by the text of what was frozen, in UTF-8.
+ *
+ * @returns 64 lower-case hexadecimal digits
+ * @throws RangeError when bytesHex is not 32 bytes
+ */
+export function seedOf(bytesHex: string, text: string): string {
+  return bytesToHex(sha256.create().update(checkedBytes(bytesHex)).update(utf8ToBytes(text)).digest());
 }
 
 /**

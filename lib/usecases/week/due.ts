@@ -13,6 +13,7 @@ import { datesOfSeed, dueOfSeed, type SeedDue } from '../seed/due-seed';
 import { datesOfSheets, dueOfSheets, type SheetDue } from '../sheets/due-sheets';
 import { datesOfStore } from '../store/dates-store';
 import { dueOfStore, type StoreDue } from '../store/due-store';
+import { datesOfTrials, dueOfTrials, type TrialDue } from '../trials/due-trials';
 import { datesOfDeliveries, type DeliveryDue, dueOfDeliveries } from './due-deliveries';
 import { dueOfGround, type GroundDue } from './due-ground';
 
@@ -27,7 +28,8 @@ export type Due =
   | ResidueDue
   | SeedDue
   | SheetDue
-  | StoreDue;
+  | StoreDue
+  | TrialDue;
 
 /** The holdings with ground that the viewer holds or shares today. */
 export async function ownHoldings({ db, scope, today }: ReadContext): Promise<HoldingOnDay[]> {
@@ -45,6 +47,7 @@ export async function dueOfMember(context: ReadContext, holdings: readonly Holdi
     ...(await dueOfDates(context, holdings)),
     ...(await dueOfSeed(context, holdings)),
     ...(await dueOfStore(context, holdings)),
+    ...(await dueOfTrials(context, holdings)),
     ...(await dueOfGround(context, holdings)),
     ...(await dueOfBallots(context)),
     ...(await dueOfBoard(context)),
@@ -61,6 +64,7 @@ export async function datesOfMember(context: ReadContext, holdings: readonly Hol
     ...(await datesOfDates(context, holdings)),
     ...(await datesOfSeed(context, holdings)),
     ...(await datesOfStore(context, holdings)),
+    ...(await datesOfTrials(context, holdings)),
     ...(await datesOfBallots(context)),
   ];
 }

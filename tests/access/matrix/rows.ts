@@ -19,6 +19,7 @@ import { season } from './season';
 import { seed } from './seed';
 import { sheets } from './sheets';
 import { store } from './store';
+import { trials } from './trials';
 import { waiting } from './waiting';
 
 /** Every operation there is, with who may; a missing one fails the suite. */
@@ -41,6 +42,7 @@ export const rows: readonly Row[] = [
   ...reminders,
   ...store,
   ...board,
+  ...trials,
   ...notes,
   ...ballots,
   ...review,

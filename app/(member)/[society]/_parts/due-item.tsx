@@ -10,6 +10,7 @@ import { residueItem } from './residue-due';
 import { seedItem } from './seed-due';
 import { sheetItem } from './sheet-due';
 import { storeItem } from './store-due';
+import { trialItem } from './trial-due';
 import type { Week } from './week';
 
 /** One thing that wants doing, in words: for the page, and for the weekly letter. */
@@ -41,6 +42,9 @@ export function dueItem(due: Due, week: Week): DueItem {
     case 'store-cured':
     case 'store-use-now':
       return storeItem(due, society);
+    case 'trial-treat':
+    case 'trial-result':
+      return trialItem(due, society);
     case 'raise-hand':
       return ballotItem(due, week);
     case 'must-read':

@@ -1,0 +1,22 @@
+/** Why something about a trial was not done. */
+export type TrialsRefusal =
+  | 'trial-crop-unknown'
+  | 'trial-days-out-of-order'
+  | 'trial-day-past'
+  | 'trial-season-wrong'
+  | 'trial-treatments-alike'
+  | 'trial-joining-closed'
+  | 'trial-joined-already'
+  | 'trial-ground-overlaps'
+  | 'trial-ground-too-small'
+  | 'trial-other-plot'
+  | 'trial-ground-taken'
+  | 'trial-left-already'
+  | 'trial-why-left'
+  | 'trial-over'
+  | 'trial-not-laid-out'
+  | 'trial-treated-future'
+  | 'trial-no-harvests'
+  | 'trial-records-changed'
+  | 'trial-ground-wrong'
+  | 'trial-ground-larger';
