@@ -1,42 +1,30 @@
 import { randomUUID } from 'node:crypto';
 import fs from 'node:fs';
-import { db, inTransaction } from '@/lib/data/db';
+import { db } from '@/lib/data/db';
 import { openScopeOfMember, type Scope } from '@/lib/data/scope';
 import { addDays, type CalendarDate } from '@/lib/domain/calendar/calendar-date';
 import type { Role } from '@/lib/domain/policy/standing';
 import { dayIn } from '@/lib/platform/clock';
 import { hashPassword } from '@/lib/platform/secret';
-import { bookLoads } from '@/lib/usecases/deliveries/book-loads';
-import { openDelivery, planDelivery } from '@/lib/usecases/deliveries/plan-delivery';
-import { readDelivery } from '@/lib/usecases/deliveries/read-deliveries';
 import { recordTrouble } from '@/lib/usecases/ground/keep-troubles';
-import { recordPlanting } from '@/lib/usecases/ground/keep-plantings';
-import { readGround } from '@/lib/usecases/ground/read-ground';
-import type { Caller } from '@/lib/usecases/operation';
-import { makeSheet } from '@/lib/usecases/sheets/make-sheet';
-import { previewSheet } from '@/lib/usecases/sheets/preview-sheet';
-import { readSheet } from '@/lib/usecases/sheets/read-sheet';
-import { tickTrench } from '@/lib/usecases/sheets/tick-trench';
-import { type Chance, chanceOf } from './chance';
+import { chanceOf } from './chance';
 import { loadBallots } from './demo/ballots';
 import { loadBoard } from './demo/board';
-import { planStraw } from './demo/straw';
+import { callerOf } from './demo/caller-of';
 import { planDates } from './demo/dates';
-import { loadPastDelivery } from './demo/deliveries';
 import { done } from './demo/done';
 import { makeGround, makeManurings, makePlantings } from './demo/ground';
 import { loadHarvests } from './demo/harvest';
 import { loadMoney } from './demo/money';
 import { growSmallOnions, loadNotes } from './demo/notes';
-import { drawPaths } from './demo/paths';
-import { households, unmeasured } from './demo/people';
+import { type Claimant, loadDeliveries } from './demo/next-delivery';
+import { households, shown, unmeasured } from './demo/people';
 import { loadSeed } from './demo/seed';
+import { changeSharedPlot, digHalfABed } from './demo/shared-plot';
 import { loadStore } from './demo/store';
-import { loadSuppliers } from './demo/suppliers';
 import { type Grower, loadTrials } from './demo/trials';
 
 const password = 'three odd words';
-const supplier = 'the stables at Marl Lane';
 const signIns: { role: string; name: string; email: string; password: string }[] = [];
 
 const offices: Record<string, Role[]> = {
@@ -45,8 +33,6 @@ const offices: Record<string, Role[]> = {
   'Constance Hale': ['chair'],
   'Piotr Zalewski': ['gate_helper'],
 };
-/** Shown as sign-ins, beside the officers: a couple on a shared plot, and a newcomer to old ground. */
-const shown = ['Ines Calloway', 'Bea Longmire'];
 
 /** Who weighs and counts what they lift, and the plots that they lift it from. */
 const harvesting = [
@@ -180,131 +166,6 @@ async function loadHoldings(societyId: string, ground: Ground, memberOf: Map<str
   return made;
 }
 
-type Claimant = { holdingId: string; memberId: string; onPaper: boolean };
-
-async function loadDeliveries(
-  scope: Scope,
-  siteId: string,
-  claimants: readonly Claimant[],
-  chance: Chance,
-  today: CalendarDate,
-): Promise<{ spring: string; summer: string }> {
-  const some = (share: number) => claimants.filter(() => chance.next() < share);
-  const supplierId = await loadSuppliers(await callerOf(scope.slug, scope.memberId), supplier, done);
-  const spring = {
-    name: 'Stable load of the spring',
-    arrivesOn: addDays(today, -250),
-    heapLoads: 190,
-    expectedLoads: 190,
-    supplier,
-    priceMinor: 15_200,
-    supplierId,
-  };
-  const summer = {
-    name: 'Stable load of the summer',
-    arrivesOn: addDays(today, -70),
-    heapLoads: 96,
-    expectedLoads: 140,
-    supplier,
-    priceMinor: 7_200,
-    supplierId,
-  };
-  const past = {
-    spring: await inTransaction((tx) => loadPastDelivery(tx, scope, siteId, spring, some(0.85), chance)),
-    summer: await inTransaction((tx) => loadPastDelivery(tx, scope, siteId, summer, some(0.8), chance)),
-  };
-  const dropPointId = await drawPaths(await callerOf(scope.slug, scope.memberId), siteId);
-  await bookNext(scope, claimants, chance, { today, dropPointId, supplierId });
-  return past;
-}
-
-// The delivery that is open now goes the way of every other: planned and opened by the secretary, booked by its holders.
-async function bookNext(
-  scope: Scope,
-  claimants: readonly Claimant[],
-  chance: Chance,
-  { today, dropPointId, supplierId }: { today: CalendarDate; dropPointId: string; supplierId: string },
-): Promise<void> {
-  const arrivesOn = addDays(today, 9);
-  const day = new Date(arrivesOn).toLocaleDateString('en-GB', { day: 'numeric', month: 'long', timeZone: 'UTC' });
-  const secretary = await callerOf(scope.slug, scope.memberId);
-  const { deliveryId } = await done(
-    planDelivery.run(secretary, {
-      writeId: randomUUID(),
-      name: `Stable load of ${day}`,
-      materialKey: 'horse-manure',
-      ageMonths: '14',
-      supplier,
-      supplierId,
-      amount: '180',
-      amountUnit: 'loads',
-      densityGPerL: '400',
-      capLoads: '12',
-      dropPoint: 'on the hard standing, clear of the tap',
-      dropPointId,
-      arrivesOn,
-      collectByOn: addDays(today, 23),
-      closesAt: `${addDays(today, 6)}T18:00`,
-      keyHolderId: scope.memberId,
-      gateNote: 'The chain has a number lock; ask the key-holder.',
-      unloadersWanted: '4',
-      price: '180',
-    }),
-  );
-  await planStraw(secretary, deliveryId);
-  await done(openDelivery.run(secretary, { writeId: randomUUID(), deliveryId }));
-  const booking = claimants
-    .filter(({ onPaper }) => !onPaper)
-    .filter((_, at) => at % 5 !== 2)
-    .slice(0, 25);
-  for (const { holdingId, memberId } of booking) {
-    const caller = await callerOf(scope.slug, memberId);
-    const { claims } = await readDelivery.run(caller, { deliveryId });
-    const mine = claims.find(({ holding }) => holding.id === holdingId);
-    // Those whose sign-ins are shown have theirs still to book.
-    if (!mine || mine.holding.members.some(({ name }) => shown.includes(name))) continue;
-    const need = mine.need?.loads ?? 0;
-    const asked = String(Math.max(1, Math.min(12, need + chance.whole(-2, 2))));
-    const beds = mine.need?.lines.flatMap(({ id, kind, massG }) => (kind === 'bed' && massG > 0 ? [id] : [])) ?? [];
-    await done(bookLoads.run(caller, { writeId: randomUUID(), deliveryId, holdingId, asked, beds }));
-  }
-}
-
-/** On a plot that two share, one has been busy: the other finds it on their page of the week. */
-async function changeSharedPlot(scope: Scope, memberId: string, plotId: string, year: number): Promise<void> {
-  const caller = await callerOf(scope.slug, memberId);
-  const beds = await db().bed.findMany({ where: { plotId }, orderBy: { name: 'asc' }, take: 2 });
-  for (const [at, cropKey] of ['broad-bean', 'garlic'].entries()) {
-    const bedId = beds[at]?.id ?? '';
-    const planned = await db().planting.findFirst({ where: { bedId, firstSeason: year + 1, retiredAt: null } });
-    const record = { bedId, cropKey, season: String(year + 1), replaces: planned?.id ?? '' };
-    await done(recordPlanting.run(caller, { writeId: randomUUID(), ...record }));
-  }
-}
-
-/** On the same plot a bed whose turn it is lies half dug, on two mornings of the week: the sheet tells whoever goes on. */
-async function digHalfABed(scope: Scope, memberId: string, today: CalendarDate): Promise<void> {
-  const caller = await callerOf(scope.slug, memberId);
-  const { need } = await readGround.run(caller, {});
-  const beds = need.lines.filter(({ kind }) => kind === 'bed');
-  const bedId = (beds.find(({ turn }) => turn.dueCm2 > 0) ?? beds[0])?.id ?? '';
-  const { behind } = await previewSheet.run(caller, { bedId, wish: {} });
-  const wish = { bedId, group: behind?.group ?? 'alliums', ageMonths: '14' };
-  const { sheetId } = await done(makeSheet.run(caller, { writeId: randomUUID(), ...wish }));
-  const { total } = await readSheet.run(caller, { sheetId });
-  for (const [share, days] of [
-    [0.25, -5],
-    [0.5, -2],
-  ] as const) {
-    const upTo = {
-      trench: String(Math.max(1, Math.floor(total * share))),
-      withBefore: 'yes',
-      doneOn: addDays(today, days),
-    };
-    await done(tickTrench.run(caller, { writeId: randomUUID(), sheetId, ...upTo }));
-  }
-}
-
 /** Who has an account lets their onions be compared; the newcomer has said nothing yet. */
 async function compareNotes(
   scope: Scope,
@@ -372,11 +233,6 @@ async function growersOf(scope: Scope, holdings: ReadonlyMap<string, Claimant>, 
       }),
     ),
   );
-}
-
-async function callerOf(slug: string, memberId: string): Promise<Caller> {
-  const { account } = await db().member.findUniqueOrThrow({ where: { id: memberId }, include: { account: true } });
-  return { accountId: account?.id ?? '', sessionVersion: account?.sessionVersion ?? 0, slug };
 }
 
 // One of the members grows on a second, small site too.

@@ -57,3 +57,6 @@ export const unmeasured: Household & { readonly quarterRods: number } = {
   onPaper: true,
   quarterRods: 26,
 };
+
+/** Shown as sign-ins, beside the officers: a couple on a shared plot, and a newcomer to old ground. */
+export const shown: readonly string[] = ['Ines Calloway', 'Bea Longmire'];
