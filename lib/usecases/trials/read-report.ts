@@ -1,15 +1,11 @@
 import 'server-only';
 import { z } from 'zod';
-import { cropsOf } from '@/lib/data/crop';
-import { holdingsOfMember } from '@/lib/data/holding';
-import { type BlockRecord, blocksOf } from '@/lib/data/trial-block';
+import type { BlockRecord } from '@/lib/data/trial-block';
 import { canEnter } from '@/lib/domain/policy/standing';
 import { type Pair, trialReport } from '@/lib/domain/trial/report';
 import { query } from '../operation';
-import { NotFound } from '../refusal';
-import { resultOf, stateWith } from './block-state';
-import { trialNow } from './draw-trial';
-import { lotOf } from './read-trials';
+import { resultOf } from './block-state';
+import { openTrial } from './open-trial';
 
 /** What a trial says, once its report is open: to everybody at once, and before that to nobody. */
 export const readTrialReport = query({
@@ -17,21 +13,15 @@ export const readTrialReport = query({
   allow: canEnter,
   input: z.object({ trialId: z.uuid() }),
   read: async (context, { trialId }) => {
-    const { db, scope, today } = context;
-    const trial = await trialNow(context, trialId);
-    if (!trial) throw new NotFound();
-    const blocks = await blocksOf(db, scope, [trialId]);
-    const own = new Set((await holdingsOfMember(db, scope, scope.memberId, today)).map(({ id }) => id));
-    const crops = await cropsOf(db, scope);
-    const state = stateWith(trial, blocks, today);
-    const lot = lotOf(trial, blocks, own);
+    const { scope, today } = context;
+    const { trial, cropName, blocks, state, lot } = await openTrial(context, trialId);
     const rows = lot?.rows ?? [];
     const pairs = rows.flatMap(({ id, dropped }) => {
       const block = blocks.find((one) => one.id === id);
       return dropped || !block ? [] : [pairOf(block)];
     });
     return {
-      trial: { ...trial, cropName: crops.get(trial.cropKey)?.name ?? trial.cropKey },
+      trial: { ...trial, cropName },
       state,
       report: state === 'reported' ? trialReport(pairs) : null,
       blocks: rows.map(({ id, number, isMine, dropped }) => ({ id, number, isMine, dropped })),

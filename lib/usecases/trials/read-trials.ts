@@ -7,14 +7,13 @@ import { type BlockRecord, blocksOf, type GroundRecord } from '@/lib/data/trial-
 import { areaCm2 } from '@/lib/domain/ground/footprint';
 import { canEnter } from '@/lib/domain/policy/standing';
 import { canCallOffTrial } from '@/lib/domain/policy/trial';
-import { layout, trialSeed } from '@/lib/domain/trial/layout';
 import type { TrialState } from '@/lib/domain/trial/trial-state';
 import { query, type ReadContext } from '../operation';
-import { NotFound } from '../refusal';
 import { isWhole, resultOf, stateWith, stillIn } from './block-state';
-import { joinedAs, trialNow } from './draw-trial';
+import { trialNow } from './draw-trial';
 import { harvestsOn } from './harvests-on';
 import { plotsToOffer } from './join-trial';
+import { type OpenTrial, openTrial } from './open-trial';
 
 /** Every trial, the newest first: what it asks, and where it stands. */
 export const readTrials = query({
@@ -59,17 +58,11 @@ export const readTrial = query({
   allow: canEnter,
   input: z.object({ trialId: z.uuid() }),
   read: async (context, { trialId }) => {
-    const { db, scope, today } = context;
-    const trial = await trialNow(context, trialId);
-    if (!trial) throw new NotFound();
-    const blocks = await blocksOf(db, scope, [trialId]);
-    const state = stateWith(trial, blocks, today);
-    const own = new Set((await holdingsOfMember(db, scope, scope.memberId, today)).map(({ id }) => id));
-    const crops = await cropsOf(db, scope);
-    const lot = lotOf(trial, blocks, own);
+    const { scope, today } = context;
+    const { trial, cropName, blocks, own, state, lot } = await openTrial(context, trialId);
     const mine = blocks.filter(({ holdingId, left }) => own.has(holdingId) && (!left || left.why !== null));
     return {
-      trial: { ...trial, cropName: crops.get(trial.cropKey)?.name ?? trial.cropKey },
+      trial: { ...trial, cropName },
       state,
       plots: stillIn(blocks).length,
       whole: stillIn(blocks).filter(isWhole).length,
@@ -86,27 +79,7 @@ export const readTrial = query({
   },
 });
 
-/** How the lot fell, for anybody to check: ids of blocks say nothing of whose they are. */
-export function lotOf({ id: trialId, lot }: TrialRecord, blocks: readonly BlockRecord[], own: ReadonlySet<string>) {
-  if (lot.bytesHex === null) return null;
-  const drawn = blocks.filter(({ grounds }) => grounds.some(({ treatment }) => treatment !== null));
-  const joined = drawn.map(joinedAs);
-  const seed = trialSeed({ bytesHex: lot.bytesHex, trialId, blocks: joined });
-  return {
-    seed,
-    rows: layout(seed, joined).map(({ id, number, rank, a }) => {
-      const block = drawn.find((one) => one.id === id);
-      return {
-        ...{ id, number, rank },
-        firstGets: a === block?.grounds[0]?.id ? ('A' as const) : ('B' as const),
-        isMine: own.has(block?.holdingId ?? ''),
-        dropped: block?.left ? { why: block.left.why ?? '' } : null,
-      };
-    }),
-  };
-}
-
-function numberOf(lot: ReturnType<typeof lotOf>, id: string): number | null {
+function numberOf(lot: OpenTrial['lot'], id: string): number | null {
   return lot?.rows.find((row) => row.id === id)?.number ?? null;
 }
 
