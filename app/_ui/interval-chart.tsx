@@ -23,6 +23,7 @@ export function IntervalChart({ rows, ...told }: Told & { rows: readonly Row[] }
     rows.flatMap(({ values, own, low, high }) => [...values, ...(own ?? []), low ?? 0, high ?? 0]),
   );
   const top = rows.length * row;
+  const hasOwn = rows.some(({ own }) => own?.length);
   return (
     <Chart
       told={told}
@@ -31,13 +32,18 @@ export function IntervalChart({ rows, ...told }: Told & { rows: readonly Row[] }
         columns: [
           { head: told.unit },
           { head: 'values' },
+          ...(hasOwn ? [{ head: 'your own' }] : []),
           { head: 'mean', number: true },
           { head: 'from', number: true },
           { head: 'to', number: true },
         ],
-        rows: rows.map(({ name, values, mean, low, high }) => ({
+        rows: rows.map(({ name, values, own = [], mean, low, high }) => ({
           key: name,
-          cells: [name, values.map(said).join(', '), said(mean), said(low), said(high)],
+          cells: [
+            ...[name, values.map(said).join(', ')],
+            ...(hasOwn ? [own.map(said).join(', ')] : []),
+            ...[said(mean), said(low), said(high)],
+          ],
         })),
       }}
     >
