@@ -45,7 +45,7 @@ export async function loadTrials(
   });
   await joined(proposerId, growers.slice(0, 5), today, {
     ...common,
-    question: 'Does straw keep leeks from bolting?',
+    question: 'Do leeks under straw grow heavier?',
     cropKey: 'leek',
     season: year + 1,
     treatmentA: 'Straw between the rows from June on, a hand deep.',

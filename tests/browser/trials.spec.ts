@@ -110,10 +110,10 @@ test('the report says what the plots allow, and no more', async ({ page }) => {
 
 test('a laid-out trial asks its growers for what it wants', async ({ page }) => {
   await signIn(page, 'member');
-  const due = page.getByText('“Does straw keep leeks from bolting?”: do A on bed');
+  const due = page.getByText('“Do leeks under straw grow heavier?”: do A on bed');
   await expect(due).toBeVisible();
   await page.goto('/withy-reach/board/trials');
-  await page.getByRole('link', { name: 'Does straw keep leeks from bolting?' }).click();
+  await page.getByRole('link', { name: 'Do leeks under straw grow heavier?' }).click();
   await expect(page.getByRole('heading', { name: /^What A gave, on bed/ })).toBeVisible();
   await expect(page.getByRole('button', { name: 'Both are done as laid out' })).toBeVisible();
   await expectAccessible(page);
