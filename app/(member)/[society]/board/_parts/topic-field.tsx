@@ -26,7 +26,7 @@ export function TopicField({ topics, value }: { topics: Topics; value: string })
         value={day === undefined ? value : ''}
         choices={choices}
       />
-      <TextField name="aboutDay" type="date" label="Or about a day" value={day ?? ''} hint="Empty: about no day." />
+      <TextField name="aboutDay" type="date" label="Or a day" value={day ?? ''} hint="Empty: about no day." />
     </>
   );
 }
