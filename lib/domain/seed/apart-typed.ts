@@ -1,20 +1,19 @@
-import { parseLength, type Units } from '../quantity/length';
+import type { Units } from '../quantity/length';
+import { parseShortLength } from '../quantity/short-length';
 import { sowingBounds } from './own-sowing';
 
 const inchCm = 2.54;
 
 /**
- * How far apart plants stand, as a grower types it: a bare number is centimetres, or inches to whoever measures in feet; any length with its
- * unit is read too.
+ * How far apart plants stand, as a grower types it: a length of a spade's size.
  *
  * @param units  what the member measures in
  * @returns      whole centimetres from 1 to the most that may be said; null where it is none
- * @source       inch 25.4 mm: Weights and Measures Act 1985, Schedule 1
+ * @source       as `parseShortLength`
  * @example      apartTyped('6', 'imperial') → 15; apartTyped('6', 'metric') → 6; apartTyped('1 ft', 'metric') → 30
  */
 export function apartTyped(text: string, units: Units): number | null {
-  const isBare = /^\s*[\d.,½¼¾/ ]+\s*$/.test(text);
-  const length = parseLength(isBare ? `${text.trim()} ${apartUnit(units)}` : text, units);
+  const length = parseShortLength(text, units);
   const apartCm = length.ok ? Math.round(length.tenthMm / 100) : 0;
   return apartCm >= 1 && apartCm <= sowingBounds.apartCm ? apartCm : null;
 }
