@@ -31,11 +31,10 @@ export async function drawTrials(): Promise<void> {
 }
 
 /** A trial as it stands now: drawn first, where its time has come and nobody has looked since. */
-export async function trialNow(context: ReadContext, id: string): Promise<TrialRecord | null> {
-  const trial = await trialById(context.db, context.scope, id);
-  if (!trial || trialState(trial, context.today, false) !== 'drawing') return trial;
-  await drawTrial(context, id);
-  return trialById(db(), context.scope, id);
+export async function trialNow(context: ReadContext, trial: TrialRecord): Promise<TrialRecord> {
+  if (trialState(trial, context.today, false) !== 'drawing') return trial;
+  await drawTrial(context, trial.id);
+  return (await trialById(db(), context.scope, trial.id)) ?? trial;
 }
 
 /** Lay a trial out by its lot, or end it where too few have joined; once, and under its lock. */

@@ -1,7 +1,7 @@
 import 'server-only';
 import { cropsOf } from '@/lib/data/crop';
 import { holdingsOfMember } from '@/lib/data/holding';
-import type { TrialRecord } from '@/lib/data/trial';
+import { type TrialRecord, trialById } from '@/lib/data/trial';
 import { type BlockRecord, blocksOf } from '@/lib/data/trial-block';
 import { layout, trialSeed } from '@/lib/domain/trial/layout';
 import type { ReadContext } from '../operation';
@@ -14,8 +14,9 @@ export type OpenTrial = Awaited<ReturnType<typeof openTrial>>;
 /** A trial as it stands by now, with its blocks, which of its holdings are the viewer's, and how its lot fell. */
 export async function openTrial(context: ReadContext, trialId: string) {
   const { db, scope, today } = context;
-  const trial = await trialNow(context, trialId);
-  if (!trial) throw new NotFound();
+  const found = await trialById(db, scope, trialId);
+  if (!found) throw new NotFound();
+  const trial = await trialNow(context, found);
   const blocks = await blocksOf(db, scope, [trialId]);
   const own = new Set((await holdingsOfMember(db, scope, scope.memberId, today)).map(({ id }) => id));
   const cropName = (await cropsOf(db, scope)).get(trial.cropKey)?.name ?? trial.cropKey;

@@ -48,8 +48,8 @@ export const readTrials = query({
 
 async function trialsNow(context: ReadContext): Promise<TrialRecord[]> {
   const now = [];
-  for (const { id } of await trialsOf(context.db, context.scope)) now.push(await trialNow(context, id));
-  return now.filter((trial) => trial !== null);
+  for (const trial of await trialsOf(context.db, context.scope)) now.push(await trialNow(context, trial));
+  return now;
 }
 
 /** One trial: what it asks, where it stands, how its lot fell, and the viewer's own blocks with what they gave. */
