@@ -72,7 +72,7 @@ async function stateOf(at: At, site: Site, { kind, key }: Named): Promise<TopicS
   if (kind === 'delivery') return deliveryState(at, key);
   if (kind === 'trouble') return troubleState(site, key);
   if (kind === 'results') {
-    const state = await resultsState(at, key);
+    const state = await resultsState(at, site.crops, key);
     return state && { kind, key, ...state };
   }
   return isCalendarDate(key) ? { kind, key, on: key, inDays: daysBetween(at.today, key) } : null;

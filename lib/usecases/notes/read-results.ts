@@ -1,6 +1,7 @@
 import 'server-only';
 import { cropsOf } from '@/lib/data/crop';
 import { cropsHarvested } from '@/lib/data/harvest';
+import type { Crop } from '@/lib/domain/catalogue/crops';
 import { leastHolders } from '@/lib/domain/comparison/shown-cells';
 import { canEnter } from '@/lib/domain/policy/standing';
 import { resultsInput } from '@/lib/schemas/notes/notes';
@@ -16,13 +17,14 @@ export const readResults = query({
   read: async (context, { crop, season, by, variety }) => {
     const { scope } = context;
     const holdings = await resultHoldings(context);
-    const crops = await cropsToCompare(context, holdings);
-    const cropKey = crop ?? crops[0]?.key ?? null;
+    const crops = await cropsOf(context.db, scope);
+    const choice = await cropsToCompare(context, holdings, crops);
+    const cropKey = crop ?? choice[0]?.key ?? null;
     const asked = { season: season ?? null, question: by ?? null, variety: variety ?? null };
     return {
       units: scope.units,
-      crops,
-      results: cropKey === null ? null : await resultsOf(context, { ...asked, cropKey }),
+      crops: choice,
+      results: cropKey === null ? null : await resultsOf(context, { crops, holdings }, { ...asked, cropKey }),
       /** Whether all of the viewer's own holdings are shared; null where they have none. */
       sharesOwn: holdings.own.size ? [...holdings.own].every((id) => holdings.shared.has(id)) : null,
     };
@@ -30,9 +32,8 @@ export const readResults = query({
 });
 
 /** Crops that three neighbours or more harvested, and the viewer's own; those of most first. */
-async function cropsToCompare({ db, scope }: At, { shared, own }: ResultHoldings) {
-  const [crops, theirs, mine] = await Promise.all([
-    cropsOf(db, scope),
+async function cropsToCompare({ db, scope }: At, { shared, own }: ResultHoldings, crops: ReadonlyMap<string, Crop>) {
+  const [theirs, mine] = await Promise.all([
     cropsHarvested(
       db,
       scope,

@@ -1,11 +1,11 @@
 import 'server-only';
-import { cropsOf } from '@/lib/data/crop';
+import type { Crop } from '@/lib/domain/catalogue/crops';
 import { type Question, questions } from '@/lib/domain/comparison/bed-result';
 import { compareBeds, type Compared } from '@/lib/domain/comparison/compare-beds';
 import { seasonsTold } from '@/lib/domain/comparison/seasons-told';
 import { leastHolders, neighboursIn } from '@/lib/domain/comparison/shown-cells';
 import { varietiesAlone } from '@/lib/domain/comparison/varieties-alone';
-import { type At, bedResults, type LeftOut, type PlacedResult, resultHoldings } from './bed-results';
+import { type At, bedResults, type LeftOut, type PlacedResult, type ResultHoldings } from './bed-results';
 
 export type Asked = {
   readonly cropKey: string;
@@ -39,12 +39,14 @@ export type OwnResult = Pick<
   'plantingId' | 'bedName' | 'plotNumber' | 'variety' | 'season' | 'gPerM2' | 'isShared'
 > & { readonly group: string | null };
 
+/** Read once, however many results are asked for. */
+type FromWhich = { readonly crops: ReadonlyMap<string, Crop>; readonly holdings: ResultHoldings };
+
 /** What beds of a crop gave, as far as it may be told to the viewer; null where the society has no such crop. */
-export async function resultsOf(at: At, asked: Asked): Promise<Results | null> {
-  const crops = await cropsOf(at.db, at.scope);
+export async function resultsOf(at: At, { crops, holdings }: FromWhich, asked: Asked): Promise<Results | null> {
   const crop = crops.get(asked.cropKey);
   if (!crop) return null;
-  const { results, leftOut } = await bedResults(at, await resultHoldings(at), crops, crop.key);
+  const { results, leftOut } = await bedResults(at, holdings, crops, crop.key);
   const told = seasonsTold(results.filter(({ isShared }) => isShared));
   const ownSeasons = results.flatMap(({ isOwn, season }) => (isOwn ? [season] : []));
   const seasons = [...new Set([...told, ...ownSeasons])].sort((a, b) => b - a);

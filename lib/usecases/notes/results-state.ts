@@ -1,8 +1,9 @@
 import 'server-only';
+import type { Crop } from '@/lib/domain/catalogue/crops';
 import type { Question } from '@/lib/domain/comparison/bed-result';
 import type { Verdict } from '@/lib/domain/comparison/comparison';
 import { resultsInput } from '@/lib/schemas/notes/notes';
-import type { At } from './bed-results';
+import { type At, resultHoldings } from './bed-results';
 import { resultsOf } from './results-of';
 
 /** What a page of results says just now, in short. */
@@ -17,12 +18,17 @@ export type ResultsState = {
 };
 
 /** What an address of results says just now, as far as it may be told to the viewer; null where there is no such crop. */
-export async function resultsState(at: At, address: string): Promise<ResultsState | null> {
+export async function resultsState(
+  at: At,
+  crops: ReadonlyMap<string, Crop>,
+  address: string,
+): Promise<ResultsState | null> {
   const parsed = resultsInput.safeParse(Object.fromEntries(new URLSearchParams(address)));
   if (!parsed.success || !parsed.data.crop) return null;
   const { crop, season, by, variety } = parsed.data;
   const asked = { cropKey: crop, season: season ?? null, question: by ?? null, variety: variety ?? null };
-  const results = await resultsOf(at, asked);
+  const holdings = await resultHoldings(at);
+  const results = await resultsOf(at, { crops, holdings }, asked);
   if (!results) return null;
   const { groups, contrasts } = results.compared;
   return {
