@@ -1,9 +1,12 @@
+import { leastHolders, neighboursIn } from '../comparison/shown-cells';
 import { wholeFrom } from '../quantity/checked';
 import { type Interval, meanInterval } from '../statistics/intervals';
 
 /** What a holding weighed of a crop, and the ground that it came off. */
 export type WeighedCrop = {
   readonly holdingId: string;
+  /** The reader's own. */
+  readonly isOwn: boolean;
   readonly cropKey: string;
   readonly massG: number;
   readonly areaCm2: number;
@@ -18,8 +21,6 @@ export type CropYields = {
   readonly withheld: readonly string[];
 };
 
-/** Fewer beside the reader's own are not told: of two each could be worked out. */
-export const fewestHoldings = 3;
 const level = 0.95;
 
 /**
@@ -30,13 +31,12 @@ const level = 0.95;
  * come to. Every crop stands by itself and in no sum, so that nothing is had by subtraction.
  *
  * @param weighed  masses whole ≥ 0 [g], ground whole ≥ 1 [cm²]
- * @param own      the reader's holdings
  * @returns        crops in the order of their keys
  * @throws RangeError on masses or ground that are none
  * @source         fewer than three withheld: common practice of disclosure control; interval: lib/domain/statistics
  * @example        three holdings, none the reader’s, with 1, 2 and 3 kg of leeks off 1 m² each → 2,000 g/m², from −484 to 4,484; two of them → withheld
  */
-export function cropYields(weighed: readonly WeighedCrop[], own: ReadonlySet<string>): CropYields {
+export function cropYields(weighed: readonly WeighedCrop[]): CropYields {
   for (const { massG, areaCm2 } of weighed) {
     wholeFrom(0, massG);
     wholeFrom(1, areaCm2);
@@ -46,9 +46,8 @@ export function cropYields(weighed: readonly WeighedCrop[], own: ReadonlySet<str
   const withheld: string[] = [];
   for (const cropKey of crops) {
     const here = weighed.filter((one) => one.cropKey === cropKey);
-    const others = new Set(here.flatMap(({ holdingId }) => (own.has(holdingId) ? [] : [holdingId])));
     const values = perHolding(here);
-    const gPerM2 = others.size < fewestHoldings ? null : meanInterval(values, level);
+    const gPerM2 = neighboursIn(here) < leastHolders ? null : meanInterval(values, level);
     if (gPerM2) told.push({ cropKey, holdings: values.length, gPerM2 });
     else withheld.push(cropKey);
   }

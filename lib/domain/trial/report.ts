@@ -1,4 +1,5 @@
 import { comparison, type Verdict } from '../comparison/comparison';
+import { leastHolders } from '../comparison/shown-cells';
 import type { Interval } from '../statistics/intervals';
 
 /** What a block gave: grams or pieces on a square metre under each treatment; null where nothing was confirmed. */
@@ -31,9 +32,6 @@ export type TrialReport = {
     readonly verdict: Verdict;
   } | null;
 };
-
-/** Fewer holders than this, and one of them could work out what another one got. */
-export const leastHolders = 3;
 
 /**
  * What a trial says, by the analysis that was fixed before anybody joined: the mean of the differences A less B within plots, with their

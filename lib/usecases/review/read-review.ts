@@ -5,9 +5,10 @@ import { byNumber } from '@/lib/data/holding';
 import { holdingsAcross } from '@/lib/data/season';
 import { settingsOn } from '@/lib/data/setting';
 import type { CalendarDate } from '@/lib/domain/calendar/calendar-date';
+import type { SettingValues } from '@/lib/domain/catalogue/settings';
+import { leastHolders } from '@/lib/domain/comparison/shown-cells';
 import { canReadLandlordReview, canReadReview } from '@/lib/domain/policy/review';
 import { canReadSeasonPaper } from '@/lib/domain/policy/season-paper';
-import { fewestHoldings } from '@/lib/domain/review/crop-yields';
 import { loadBands } from '@/lib/domain/review/load-bands';
 import { dayIn } from '@/lib/platform/clock';
 import { closeDue } from '../ballots/close-ballot';
@@ -25,11 +26,11 @@ export const readReview = query({
   input: asked,
   read: async (context, input) => {
     const { db, scope, today } = context;
-    const { seasonPaperFor, seasonPaperNames } = await settingsOn(db, scope, today);
-    const readsHoldings = canReadSeasonPaper(scope, seasonPaperFor);
-    const { parts, ...facts } = await seasonFacts(context, input.season ?? null);
+    const settings = await settingsOn(db, scope, today);
+    const readsHoldings = canReadSeasonPaper(scope, settings.seasonPaperFor);
+    const { parts, ...facts } = await seasonFacts(context, settings, input.season ?? null);
     const named = readsHoldings
-      ? await namedHoldings(context, facts.days, parts, seasonPaperNames === 'names')
+      ? await namedHoldings(context, facts.days, parts, settings.seasonPaperNames === 'names')
       : () => null;
     return {
       ...facts,
@@ -51,36 +52,34 @@ export const readLandlordReview = query({
   allow: canReadLandlordReview,
   input: asked,
   read: async (context, input) => {
-    const { parts, ...facts } = await seasonFacts(context, input.season ?? null);
+    const { db, scope, today } = context;
+    const settings = await settingsOn(db, scope, today);
+    const { parts, ...facts } = await seasonFacts(context, settings, input.season ?? null);
     return {
       ...facts,
       parts: parts.map(({ holdings: _, hadLoads, deliveries, ...part }) => ({
         ...part,
         deliveries: deliveries.map(({ name: _name, ...delivery }) => delivery),
-        bands: loadBands(hadLoads, fewestHoldings),
+        bands: loadBands(hadLoads, leastHolders),
       })),
     };
   },
 });
 
-async function seasonFacts(context: ReadContext, wanted: number | null) {
+async function seasonFacts(context: ReadContext, settings: SettingValues, wanted: number | null) {
   const { scope, now, today } = context;
   const thisYear = Number(today.slice(0, 4));
-  const { seasonTo } = await settingsOn(context.db, scope, today);
   // A season is whole once its window has passed.
-  const last = today.slice(5) > seasonTo ? thisYear : thisYear - 1;
+  const last = today.slice(5) > settings.seasonTo ? thisYear : thisYear - 1;
   const season = wanted !== null && wanted <= thisYear ? wanted : last;
-  const [ground, loads, harvest] = [
-    await seasonGround(context, season),
-    await seasonLoads(context, season),
-    await seasonHarvest(context, season),
-  ];
   return {
     ...{ season, thisYear, now, society: scope.societyName, slug: scope.slug },
     ...{ units: scope.units, timeZone: scope.timeZone },
     seasons: Array.from({ length: trendSeasons }, (_, back) => thisYear - back),
     isWhole: season <= last,
-    ...{ ground, harvest, ...loads },
+    ground: await seasonGround(context, settings, season),
+    harvest: await seasonHarvest(context, season),
+    ...(await seasonLoads(context, season)),
   };
 }
 

@@ -1,7 +1,7 @@
 import 'server-only';
 import { sitesOf } from '@/lib/data/plot-store';
-import { settingsOn } from '@/lib/data/setting';
 import { troublesIn } from '@/lib/data/trouble';
+import type { SettingValues } from '@/lib/domain/catalogue/settings';
 import { troublesOfSeason } from '@/lib/domain/review/troubles-of-season';
 import { addUp } from '@/lib/domain/rotation/compliance';
 import type { ReadContext } from '../operation';
@@ -11,14 +11,13 @@ import { readSiteGround } from '../site/site-ground';
 export const trendSeasons = 8;
 
 /** How the rotation holds on all of the society's ground, season by season, and the troubles found in it. No plot is named. */
-export async function seasonGround(context: ReadContext, season: number) {
-  const { db, scope, today } = context;
+export async function seasonGround(context: ReadContext, settings: SettingValues, season: number) {
+  const { db, scope } = context;
   const years = Array.from({ length: trendSeasons }, (_, at) => season + 1 - trendSeasons + at);
   const sites = await sitesOf(db, scope);
   const grounds = await Promise.all(sites.map(({ id }) => readSiteGround(context, id, years)));
   const complianceIn = (year: number) => addUp(grounds.flatMap((ground) => ground.talliesIn(year)));
   const { total, byGroup } = complianceIn(season);
-  const settings = await settingsOn(db, scope, today);
   return {
     sites: sites.length,
     plots: grounds.reduce((sum, ground) => sum + ground.plotsIn(season).length, 0),

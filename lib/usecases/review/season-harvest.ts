@@ -1,36 +1,34 @@
 import 'server-only';
 import { cropsOf } from '@/lib/data/crop';
 import { harvestsOf } from '@/lib/data/harvest';
-import { holdingsOfMember } from '@/lib/data/holding';
-import { sharingHoldings } from '@/lib/data/result-sharing';
-import { yieldsSaidOf } from '@/lib/domain/harvest/published-yield';
 import { seasonYields } from '@/lib/domain/harvest/season-yields';
 import { cropYields } from '@/lib/domain/review/crop-yields';
+import { resultHoldings } from '../notes/bed-results';
 import type { ReadContext } from '../operation';
 import { plantingsOf, standing } from '../harvest/yields-of';
 
-/** What crops yielded in a season on the ground of those who let it be compared, from three holdings on, beside what is printed. */
-export async function seasonHarvest({ db, scope, today }: ReadContext, season: number) {
-  const sharing = await sharingHoldings(db, scope, today);
+/** What crops yielded in a season on the ground of those who let it be compared, from three neighbours on. */
+export async function seasonHarvest(context: ReadContext, season: number) {
+  const { db, scope, today } = context;
+  const { shared, own } = await resultHoldings(context);
   const crops = await cropsOf(db, scope);
-  const nameOf = (key: string) => crops.get(key)?.name ?? key;
-  const harvests = standing(await harvestsOf(db, scope, [...sharing]));
-  const weighed = [...sharing].flatMap((holdingId) => {
-    const own = harvests.filter((one) => one.holdingId === holdingId);
-    return seasonYields(plantingsOf(own), own, today)
+  const harvests = standing(await harvestsOf(db, scope, [...shared]));
+  const weighed = [...shared].flatMap((holdingId) => {
+    const its = harvests.filter((one) => one.holdingId === holdingId);
+    return seasonYields(plantingsOf(its), its, today)
       .filter((one) => one.season === season && one.measure === 'grams' && !one.isSoFar)
-      .map(({ cropKey, amount: massG, areaCm2 }) => ({ holdingId, cropKey, massG, areaCm2 }));
+      .map(({ cropKey, amount: massG, areaCm2 }) => ({
+        holdingId,
+        isOwn: own.has(holdingId),
+        cropKey,
+        massG,
+        areaCm2,
+      }));
   });
-  const own = await holdingsOfMember(db, scope, scope.memberId, today);
-  const { told, withheld } = cropYields(weighed, new Set(own.map(({ id }) => id)));
+  const { told, withheld } = cropYields(weighed);
   return {
-    agreed: sharing.size,
-    told: told.map(({ cropKey, ...one }) => ({
-      ...one,
-      cropKey,
-      name: nameOf(cropKey),
-      said: yieldsSaidOf(cropKey)[0] ?? null,
-    })),
+    agreed: shared.size,
+    told: told.map((one) => ({ ...one, name: crops.get(one.cropKey)?.name ?? one.cropKey })),
     /** Which crops they are is not said: that somebody weighs one is theirs to tell. */
     someWithheld: withheld.length > 0,
   };

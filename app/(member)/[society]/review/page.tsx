@@ -2,7 +2,6 @@ import type { Metadata } from 'next';
 import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
 import { dayWords } from '@/app/_ui/delivery-words';
-import { Empty, Sheet } from '@/app/_ui/sheet';
 import { addDays } from '@/lib/domain/calendar/calendar-date';
 import { loadMillionths } from '@/lib/domain/sharing/claim';
 import { readReview } from '@/lib/usecases/review/read-review';
@@ -43,16 +42,7 @@ export default async function ReviewPage({ params, searchParams }: Props) {
   );
   return (
     <SeasonPage read={read} title={`${read.society}: the season ${season}`} links={links} foot={foot}>
-      {parts.length === 0 ? (
-        <Sheet title="Deliveries">
-          <Empty>Nothing was delivered for this season.</Empty>
-        </Sheet>
-      ) : null}
-      {parts.map((part) => (
-        <WhatWasBrought key={part.unit} part={part}>
-          {part.holdings ? <HadByEach holdings={part.holdings} /> : null}
-        </WhatWasBrought>
-      ))}
+      <WhatWasBrought parts={parts} under={({ holdings }) => (holdings ? <HadByEach holdings={holdings} /> : null)} />
       <DecidedByHands society={society} decisions={read.decisions} />
     </SeasonPage>
   );

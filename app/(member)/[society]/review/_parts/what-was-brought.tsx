@@ -1,6 +1,6 @@
 import { BarChart } from '@/app/_ui/bar-chart';
 import { dayWords } from '@/app/_ui/delivery-words';
-import { Sheet } from '@/app/_ui/sheet';
+import { Empty, Sheet } from '@/app/_ui/sheet';
 import { Table } from '@/app/_ui/table';
 import type { CalendarDate } from '@/lib/domain/calendar/calendar-date';
 import type { LoadBand } from '@/lib/domain/review/load-bands';
@@ -27,8 +27,29 @@ export type ReviewPart = {
   readonly bands: readonly LoadBand[] | null;
 };
 
-/** Each delivery of the season, and how what came spread over holdings. */
-export function WhatWasBrought({ part, children }: { part: ReviewPart; children?: React.ReactNode }) {
+/** What was delivered for the season, barrows and bales by themselves; `under` is what stands below each. */
+export function WhatWasBrought<Part extends ReviewPart>({
+  parts,
+  under,
+}: {
+  parts: readonly Part[];
+  under?: (part: Part) => React.ReactNode;
+}) {
+  if (parts.length === 0)
+    return (
+      <Sheet title="Deliveries">
+        <Empty>Nothing was delivered for this season.</Empty>
+      </Sheet>
+    );
+  return parts.map((part) => (
+    <OfOneKind key={part.unit} part={part}>
+      {under?.(part)}
+    </OfOneKind>
+  ));
+}
+
+/** Each delivery of a kind, and how what came spread over holdings. */
+function OfOneKind({ part, children }: { part: ReviewPart; children: React.ReactNode }) {
   const { unit, total, deliveries, bands } = part;
   const [what, one] = unit === 'bale' ? ['Bales', 'bales'] : ['Barrow-loads', 'barrow-loads'];
   const number = true;

@@ -1,7 +1,6 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { ask } from '@/app/_server/caller';
-import { Empty, Sheet } from '@/app/_ui/sheet';
 import { readLandlordReview } from '@/lib/usecases/review/read-review';
 import { SeasonPage } from '../_parts/season-page';
 import { WhatWasBrought } from '../_parts/what-was-brought';
@@ -29,14 +28,7 @@ export default async function LandlordReviewPage({ params, searchParams }: Props
   );
   return (
     <SeasonPage read={read} title={`${read.society}: the season ${season}, for the landlord`} links={links} foot={foot}>
-      {parts.length === 0 ? (
-        <Sheet title="Deliveries">
-          <Empty>Nothing was delivered for this season.</Empty>
-        </Sheet>
-      ) : null}
-      {parts.map((part) => (
-        <WhatWasBrought key={part.unit} part={part} />
-      ))}
+      <WhatWasBrought parts={parts} />
     </SeasonPage>
   );
 }

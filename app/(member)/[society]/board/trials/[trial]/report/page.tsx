@@ -4,7 +4,7 @@ import { ask } from '@/app/_server/caller';
 import { dayWords } from '@/app/_ui/delivery-words';
 import { PrintButton } from '@/app/_ui/print-button';
 import { Empty, PageHead, Sheet } from '@/app/_ui/sheet';
-import { leastHolders } from '@/lib/domain/trial/report';
+import { leastHolders } from '@/lib/domain/comparison/shown-cells';
 import { readTrialReport } from '@/lib/usecases/trials/read-report';
 import { FixedAnalysis } from '../../_parts/fixed-analysis';
 import { TrialFacts } from '../../_parts/trial-facts';
